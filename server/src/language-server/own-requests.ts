@@ -1,0 +1,98 @@
+/**
+ * Requests of our own beside the protocol's: names and shapes only. An editor that knows none of them loses
+ * nothing but the pages and the picture. The extension imports this file and no other of the server.
+ */
+
+/** Asked of the server. */
+export const askServer = {
+  /** ExplainCheckParams → Page | null. null: there is no such check. */
+  explainCheck: 'sideport/explainCheck',
+  /** NoteParams → Page | null. Every computed value of the note with inputs, method, source and cautions. */
+  computedValues: 'sideport/computedValues',
+  /** PictureParams → Picture | null. null: not an operation, or nothing that could be drawn. */
+  picture: 'sideport/picture',
+  /** NewNoteParams → NewNote. A new note from the usual of the department whose set `folder` is in. */
+  newNote: 'sideport/newNote',
+} as const;
+
+/** Asked of an editor that sent `files: true`: the server may run where it has no disk of its own. */
+export const askEditor = {
+  /** FolderParams → readonly string[], the addresses of every note and department file at or below the folder. */
+  listSet: 'sideport/listSet',
+  /** FileParams → string | null, the text as stored. null: no such file. */
+  readFile: 'sideport/readFile',
+} as const;
+
+/** Commands that code lenses and code actions may carry, only to an editor that lists them in its options. */
+export const editorCommands = {
+  /** Arguments: the id of the check. */
+  explainCheck: 'sideport.explainCheck',
+  /** Arguments: the address of the note. */
+  showComputed: 'sideport.showComputed',
+  /** Arguments: the address of the note. */
+  showPicture: 'sideport.showPicture',
+} as const;
+
+/** What an editor sends as `initializationOptions`; every part may be missing. */
+export interface EditorOptions {
+  /** The editor commands it can run. */
+  readonly commands?: readonly string[];
+  /** It answers the requests in `askEditor`. */
+  readonly files?: boolean;
+}
+
+export interface ExplainCheckParams {
+  readonly check: string;
+}
+
+export interface NoteParams {
+  readonly uri: string;
+}
+
+export interface FolderParams {
+  readonly folder: string;
+}
+
+export interface FileParams {
+  readonly uri: string;
+}
+
+export interface NewNoteParams {
+  /** Address of the folder the note is to stand in. */
+  readonly folder: string;
+  /** The editor's local date, `YYYY-MM-DD`. */
+  readonly today: string;
+}
+
+export interface NewNote {
+  /** A snippet with numbered places, in the protocol's snippet grammar. */
+  readonly snippet: string;
+  /** A file name that is free in the folder. */
+  readonly fileName: string;
+}
+
+export interface Page {
+  readonly title: string;
+  readonly markdown: string;
+}
+
+export interface PictureParams {
+  readonly uri: string;
+  /** Where the cursor stands (zero-based, UTF-16), so that the part being written is emphasised. */
+  readonly line: number;
+  readonly character: number;
+}
+
+export interface PictureMark {
+  /** The id of the mark's element in the drawing. */
+  readonly id: string;
+  /** Zero-based line of the note that the mark is drawn from. */
+  readonly line: number;
+}
+
+export interface Picture {
+  readonly svg: string;
+  readonly marks: readonly PictureMark[];
+  /** The id of the mark that the cursor stands on. */
+  readonly emphasised: string | null;
+}
