@@ -25,15 +25,18 @@ test('the exact limit lies between the counts that jstat puts about the tail', (
 
 // Steiner, Cook, Farewell, Treasure, Biostatistics 2000;1:441-52, p. 446: logit p = -3.68 + 0.077 score
 // (figures seen in the tests of an open statistics package that cites the page).
+function riskAt(score: number): number {
+  return 1 / (1 + Math.exp(3.68 - 0.077 * score));
+}
+
 describe('weights of Steiner 2000', () => {
-  const risk = (score: number): number => 1 / (1 + Math.exp(3.68 - 0.077 * score));
   test.each([
     { score: 0, oddsRatio: 2, none: -0.024, event: 0.67, digits: [3, 2] },
     { score: 50, oddsRatio: 2, none: -0.43, event: 0.26, digits: [2, 2] },
     { score: 0, oddsRatio: 0.5, none: 0.012, event: -0.681, digits: [3, 3] },
     { score: 50, oddsRatio: 0.5, none: 0.316, event: -0.377, digits: [3, 3] },
   ])('score $score, odds times $oddsRatio', ({ score, oddsRatio, none, event, digits }) => {
-    const weight = (happened: boolean): number => cusumWeight({ risk: risk(score), event: happened }, { oddsRatio });
+    const weight = (happened: boolean): number => cusumWeight({ risk: riskAt(score), event: happened }, { oddsRatio });
     expect(weight(false).toFixed(digits[0])).toBe(none.toFixed(digits[0]));
     expect(weight(true).toFixed(digits[1])).toBe(event.toFixed(digits[1]));
   });
