@@ -1,0 +1,58 @@
+import type { Part } from './part.ts';
+import type { Incision, Side } from './scene.ts';
+import { arc, element, lineBetween, lineTo, moveTo, pointAt } from './svg.ts';
+import type { Point } from './svg.ts';
+import { SCALE } from './view.ts';
+import type { View } from './view.ts';
+import { incisionWords } from './words.ts';
+
+/** How far the mark reaches across the limbus; the width is to scale, this is not. */
+const INWARD = 0.45 * SCALE;
+const OUTWARD = 0.2 * SCALE;
+
+/** An incision at the limbus: its recorded width is the chord. Kinds differ in filling, not only in colour. */
+export function incisionPart(incision: Incision, view: View, side: Side | undefined, prefix: string): Part {
+  const { position, width } = incision;
+  return {
+    words: incisionWords(incision, side),
+    from: incision,
+    mark: position === undefined ? '' : mark(incision, view.angle(position), width, view, prefix),
+    sample: (at) => element('rect', { x: at.x - 20, y: at.y - 9, width: 40, height: 18, ...filling(incision, prefix) }),
+    spots: position === undefined ? [] : spots(view, position),
+    incomplete: position === undefined || width === undefined,
+  };
+}
+
+/** Inside the limbus beside the mark: straight in, then a little to either side. */
+function spots(view: View, position: number): readonly Point[] {
+  const limbus = view.limbus / SCALE;
+  return [0, 14, -14].map((aside) => view.at(position + aside, limbus - 1.25)).concat(view.at(position, limbus - 2));
+}
+
+function mark(incision: Incision, angle: number, width: number | undefined, view: View, prefix: string): string {
+  const { centre, limbus } = view;
+  if (width === undefined) {
+    return lineBetween(pointAt(centre, limbus - INWARD, angle), pointAt(centre, limbus + OUTWARD, angle), {
+      class: 'sp-line sp-incision-line',
+      'stroke-dasharray': '4 4',
+    });
+  }
+  const half = (Math.asin(Math.min(1, (width * SCALE) / 2 / limbus)) * 180) / Math.PI;
+  const corner = (radius: number, at: number): Point => pointAt(centre, radius, at);
+  const band = [
+    moveTo(corner(limbus + OUTWARD, angle - half)),
+    arc(centre, limbus + OUTWARD, angle - half, angle + half),
+    lineTo(corner(limbus - INWARD, angle + half)),
+    arc(centre, limbus - INWARD, angle + half, angle - half, true),
+    'Z',
+  ].join(' ');
+  return element('path', { d: band, ...filling(incision, prefix) });
+}
+
+function filling({ kind }: Incision, prefix: string): Record<string, string | number> {
+  if (kind === 'main') return { class: 'sp-line sp-incision-line sp-incision-fill sp-solid' };
+  return {
+    class: 'sp-line sp-incision-line',
+    style: `fill:url(#${prefix}${kind === 'side-port' ? 'stripes' : 'grid'})`,
+  };
+}
