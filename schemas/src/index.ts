@@ -1,0 +1,17 @@
+export * from './fields/guide.ts';
+export * from './fields/plan.ts';
+export * from './fields/read.ts';
+export * from './notation/notation.ts';
+export * from './notation/acuity.ts';
+export * from './notation/dose.ts';
+export * from './notation/interval.ts';
+export * from './notation/keratometry.ts';
+export * from './notation/offset.ts';
+export * from './notation/quantity.ts';
+export * from './notation/refraction.ts';
+export * from './notation/regimen.ts';
+export * from './notation/ring-size.ts';
+export * from './notation/site.ts';
+export { nearest } from './notation/near-miss.ts';
+export * from './notation/units.ts';
+export * from './records/records.ts';

@@ -1,0 +1,36 @@
+/**
+ * The candidate that a mistyped text most probably meant, or undefined when none is near: Damerau-Levenshtein
+ * distance (restricted), at most one edit for short words, two from five letters, three from nine.
+ */
+export function nearest(text: string, candidates: readonly string[]): string | undefined {
+  const limit = text.length < 5 ? 1 : text.length < 9 ? 2 : 3;
+  let best: string | undefined;
+  let bestDistance = limit + 1;
+  for (const candidate of candidates) {
+    if (Math.abs(candidate.length - text.length) >= bestDistance) continue;
+    const d = distance(text, candidate);
+    if (d < bestDistance) {
+      best = candidate;
+      bestDistance = d;
+    }
+  }
+  return best;
+}
+
+function distance(a: string, b: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const cost = a[i - 1] === b[j - 1] ? 0 : 1;
+      let d = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + cost);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        d = Math.min(d, (beforeLast[j - 2] ?? 0) + 1);
+      row.push(d);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return last[b.length] ?? 0;
+}

@@ -1,0 +1,81 @@
+import { DECIMAL, UNSIGNED, hasDecimalComma, readDecimal } from './decimal.ts';
+import { bad, good, type Notation, type Reading } from './notation.ts';
+import { conversion, spellingsFor, unitOf } from './units.ts';
+
+/** A measured amount in the field's own unit, with what was typed. */
+export interface Quantity {
+  /** In the field's own unit. */
+  readonly amount: number;
+  readonly unit: string;
+  /** The number as typed, before any conversion. */
+  readonly typed: string;
+  /** The unit as understood from the text; undefined for a bare number. */
+  readonly typedUnit?: string;
+}
+
+const shape = new RegExp(`^(${DECIMAL})\\s*(.*)$`, 'u');
+
+/** A quantity in `unit`. A bare number takes the unit, another unit of the same kind is converted. */
+export function quantityIn(
+  unit: string,
+  options: { readonly signed?: boolean; readonly example: string },
+): Notation<Quantity> {
+  const units = spellingsFor(unit).map(escape).join('|');
+  const number = options.signed === true ? DECIMAL : UNSIGNED;
+  const expected =
+    unit === '' ? `a number such as ${options.example}` : `a quantity in ${unit} such as ${options.example}`;
+  return {
+    name: unit === '' ? 'number' : `quantity in ${unit}`,
+    unit,
+    expected,
+    bareNumber: true,
+    pattern: unit === '' ? `^${number}$` : `^${number}\\s*(?:${units})?$`,
+    examples: [options.example],
+    read: (text) => readQuantity(text, unit, expected),
+    write: (text) => writeQuantity(text, unit),
+  };
+}
+
+function readQuantity(text: string, unit: string, expected: string): Reading<Quantity> {
+  const match = shape.exec(text);
+  const decimal = match?.[1] === undefined ? undefined : readDecimal(match[1]);
+  if (match === null || decimal === undefined || hasDecimalComma(text)) return unreadable(text, expected);
+  const spelling = (match[2] ?? '').trim();
+  if (spelling === '') return good({ amount: decimal.amount, unit, typed: decimal.typed });
+  if (unit === '') return unreadable(text, expected);
+  const typedUnit = unitOf(spelling);
+  const factor = typedUnit === undefined ? undefined : conversion(typedUnit, unit);
+  if (typedUnit === undefined || factor === undefined) {
+    const reason =
+      typedUnit === undefined ? `“${spelling}” is not a unit known here` : `${typedUnit} measures something else`;
+    return bad('wrong-unit', `“${text}” has the wrong unit: ${reason}. Expected ${expected}.`);
+  }
+  return good({ amount: convert(decimal.amount, factor), unit, typed: decimal.typed, typedUnit });
+}
+
+/** Conversion by a power of ten must not leave 0.545 mm as 545.0000000001 µm. */
+function convert(amount: number, factor: number): number {
+  return factor === 1 ? amount : Number((amount * factor).toPrecision(12));
+}
+
+function unreadable(text: string, expected: string): Reading<Quantity> {
+  if (hasDecimalComma(text)) {
+    const suggestion = text.replace(/(\d),(\d)/u, '$1.$2');
+    return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
+  }
+  return bad('unreadable-value', `“${text}” is not understood. Expected ${expected}.`);
+}
+
+function writeQuantity(text: string, unit: string): string {
+  const match = shape.exec(text);
+  if (match?.[1] === undefined || unit === '') return text;
+  const spelling = (match[2] ?? '').trim();
+  const written = spelling === '' ? unit : (unitOf(spelling) ?? spelling);
+  return written === '°' || written === '%'
+    ? `${match[1]}${written === '%' ? ' ' : ''}${written}`
+    : `${match[1]} ${written}`;
+}
+
+function escape(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\/]/gu, String.raw`\$&`);
+}

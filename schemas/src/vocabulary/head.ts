@@ -1,0 +1,65 @@
+import { vocabulary } from '../notation/words.ts';
+
+export const recordKinds = vocabulary('kind of record', [
+  ['operation', [], 'One operation on one eye, from plan to closure.'],
+  ['follow-up', ['follow up', 'followup'], 'A later visit, pointing to the operation.'],
+  ['amendment', [], 'An addendum, correction or late entry to a sealed note.'],
+]);
+
+export const statuses = vocabulary('status', [
+  ['planned', [], 'The operation has not begun.'],
+  ['draft', [], 'Being written.'],
+  ['final', [], 'Complete, ready to be signed and sealed.'],
+]);
+
+export const sides = vocabulary('side', [
+  ['right', ['right eye', 'od', 're', 'r'], 'The right eye.'],
+  ['left', ['left eye', 'os', 'le', 'l'], 'The left eye.'],
+]);
+
+export const eyeOrder = vocabulary('order of eyes', [
+  ['first', ['first eye'], 'The first eye to have its lens removed.'],
+  ['second', ['second eye'], 'The fellow eye was operated before.'],
+]);
+
+export const urgencies = vocabulary('urgency', ['elective', 'urgent', 'emergency']);
+
+export const procedures = vocabulary('procedure', [
+  [
+    'phacoemulsification with lens',
+    ['phacoemulsification with lens implant', 'phaco with lens', 'phaco and iol', 'phaco + iol', 'phaco iol'],
+  ],
+  ['phacoemulsification', ['phaco', 'phacoemulsification without lens']],
+  [
+    'manual small-incision extraction with lens',
+    ['sics with lens', 'manual small incision with lens', 'msics with iol'],
+  ],
+  ['extracapsular extraction with lens', ['ecce with lens', 'extracapsular with lens', 'ecce with iol']],
+  ['intracapsular extraction', ['icce']],
+  ['lens exchange', ['iol exchange', 'exchange of lens']],
+  ['secondary lens', ['secondary lens implant', 'secondary iol']],
+  ['lens repositioning', ['iol repositioning', 'repositioning of lens']],
+  ['peripheral iridotomy', ['surgical iridotomy', 'iridotomy']],
+]);
+
+export const sexes = vocabulary('sex', [['female', ['f', 'woman']], ['male', ['m', 'man']], 'other']);
+
+export const staffRoles = vocabulary('role', [
+  ['surgeon', ['primary surgeon', 'operating surgeon']],
+  ['supervisor', ['supervising surgeon', 'supervising']],
+  ['assistant', ['assisting surgeon']],
+  ['anaesthetist', ['anesthetist', 'anaesthesiologist', 'anesthesiologist']],
+  ['scrub nurse', ['instrument nurse', 'scrub practitioner']],
+  ['circulating nurse', ['circulator']],
+  ['observer', []],
+]);
+
+export const grades = vocabulary('grade', [
+  ['consultant', ['attending']],
+  ['career grade', ['associate specialist', 'staff grade', 'specialty doctor']],
+  ['fellow', []],
+  ['senior trainee', ['trainee', 'registrar', 'resident', 'specialist registrar']],
+  ['junior trainee', ['senior house officer']],
+  ['nurse', []],
+  ['student', []],
+]);

@@ -1,0 +1,220 @@
+import { vocabulary } from '../notation/words.ts';
+
+export const anteriorCapsuleStates = vocabulary('state of the anterior capsule', [
+  ['intact', ['continuous']],
+  ['torn, contained', ['contained tear', 'tear, contained']],
+  ['torn, uncontained', ['torn', 'radial tear', 'uncontained tear']],
+]);
+
+export const posteriorCapsuleStates = vocabulary('state of the posterior capsule', [
+  ['intact', []],
+  ['torn', ['ruptured', 'rupture', 'tear', 'torn, vitreous face intact']],
+  ['opened on purpose', ['planned posterior capsulotomy', 'primary posterior capsulotomy', 'posterior capsulorhexis']],
+  ['absent', ['removed']],
+]);
+
+export const zonuleStates = vocabulary('state of the zonule', [
+  ['intact', ['normal']],
+  ['weak', ['lax', 'loose', 'phacodonesis']],
+  ['ruptured', ['dialysis', 'zonular dialysis', 'dehiscence']],
+]);
+
+export const vitreousStates = vocabulary('state of the vitreous', [
+  ['not prolapsed', ['no prolapse', 'behind the capsule', 'intact', 'undisturbed']],
+  ['prolapsed', ['vitreous loss', 'lost', 'in the anterior chamber', 'prolapse']],
+  ['absent after vitrectomy', ['vitrectomised', 'previously vitrectomised']],
+]);
+
+export const vitrectomyApproaches = vocabulary('vitrectomy approach', [
+  ['anterior', ['anterior vitrectomy', 'limbal']],
+  ['pars plana', ['pars plana vitrectomy', 'ppv']],
+]);
+
+export const ringKinds = vocabulary('kind of ring', [
+  ['tension ring', ['capsular tension ring', 'ctr', 'standard', 'standard tension ring']],
+  ['tension ring with eyelet', ['sutured tension ring', 'modified tension ring']],
+  ['tension segment', ['capsular tension segment', 'segment']],
+]);
+
+export const ringReasons = vocabulary('reason for a ring', [
+  ['weak zonule', ['zonular weakness', 'loose zonule']],
+  ['ruptured zonule', ['zonular dialysis', 'dialysis']],
+  ['pseudoexfoliation', []],
+  ['long eye', ['large bag', 'high myopia']],
+  ['toric lens stability', ['rotational stability']],
+  ['previous vitrectomy', ['vitrectomised eye']],
+  ['centration', ['lens centration']],
+  ['trauma', []],
+  ['other', []],
+]);
+
+export const ringTimes = vocabulary('time of insertion', [
+  ['before nucleus removal', ['before nucleus']],
+  ['before cortex removal', ['before cortex', 'after nucleus removal']],
+  ['after cortex removal', ['after cortex', 'late']],
+  ['after lens insertion', []],
+]);
+
+export const ringResults = vocabulary('result of the ring', [
+  ['bag round and centred', ['bag stable', 'centred', 'good']],
+  ['bag still decentred', ['decentred']],
+  ['removed again', ['explanted']],
+  ['ring lost', ['dropped']],
+]);
+
+export const bagOrSulcus = vocabulary('place of the ring', [
+  ['capsular bag', ['bag', 'in the bag']],
+  ['sulcus', ['ciliary sulcus']],
+]);
+
+export const lensKinds = vocabulary('kind of lens', [
+  ['monofocal', []],
+  ['toric', ['toric monofocal']],
+  ['multifocal', ['trifocal', 'bifocal']],
+  ['toric multifocal', []],
+  ['extended depth of focus', ['extended depth', 'edof']],
+  ['anterior chamber', ['angle-supported']],
+  ['iris-claw', ['iris claw']],
+]);
+
+export const lensMaterials = vocabulary('lens material', [
+  ['hydrophobic acrylic', []],
+  ['hydrophilic acrylic', []],
+  ['silicone', []],
+  ['PMMA', ['polymethylmethacrylate']],
+]);
+
+export const placements = vocabulary('placement', [
+  ['capsular bag', ['bag', 'in the bag', 'in the capsular bag']],
+  ['sulcus', ['ciliary sulcus', 'in the sulcus']],
+  ['sulcus with optic capture', ['sulcus, optic captured', 'optic capture']],
+  ['anterior chamber', ['angle']],
+  ['iris, in front', ['iris fixated', 'prepupillary', 'iris-fixated']],
+  ['iris, behind', ['retropupillary', 'retro-iris']],
+  ['scleral fixation', ['scleral fixated', 'scleral-fixated', 'sutured to the sclera']],
+  ['none', ['aphakic', 'left aphakic', 'no lens']],
+]);
+
+export const drugPurposes = vocabulary('purpose of a drug', [
+  ['antibiotic', ['prophylaxis']],
+  ['steroid', ['anti-inflammatory']],
+  ['miotic', []],
+  ['mydriatic', []],
+  ['vitreous stain', ['stain']],
+  ['anaesthetic', ['anesthetic']],
+  ['pressure lowering', ['pressure-lowering']],
+  ['other', []],
+]);
+
+export const routes = vocabulary('route', [
+  ['intracameral', []],
+  ['subconjunctival', ['subconj']],
+  ['sub-Tenon', ['sub tenon', "sub-tenon's"]],
+  ['intravitreal', []],
+  ['topical', ['drops']],
+  ['oral', []],
+  ['intravenous', ['iv']],
+]);
+
+export const leakTests = vocabulary('leak test', [
+  ['no leak', ['seidel negative', 'negative', 'watertight', 'dry']],
+  ['no leak after hydration', ['watertight after hydration']],
+  ['no leak after suture', ['watertight after suture']],
+  ['leak', ['seidel positive', 'positive']],
+]);
+
+export const sutureMaterials = vocabulary('suture material', [
+  ['nylon', []],
+  ['polyglactin', ['absorbable']],
+  ['polypropylene', []],
+]);
+
+export const complicationKinds = vocabulary('complication', [
+  ['anterior capsule tear', ['anterior capsular tear', 'radial tear']],
+  [
+    'posterior capsule rupture',
+    ['posterior capsule tear', 'pcr', 'posterior capsular rupture', 'posterior capsule torn'],
+  ],
+  ['vitreous loss', ['vitreous prolapse', 'vitreous in the anterior chamber']],
+  ['zonular dialysis', ['zonule rupture', 'zonular rupture', 'zonular dehiscence']],
+  ['lens fragment into vitreous', ['dropped nucleus', 'nucleus drop', 'dropped fragment']],
+  ['retained fragment', ['retained lens fragment']],
+  ['iris prolapse', []],
+  ['iris damage', ['iris trauma', 'iris damage from phaco']],
+  ['iridodialysis', []],
+  ['hyphaema', ['hyphema']],
+  ['Descemet detachment', ["descemet's detachment", 'descemet membrane detachment', 'descemet tear']],
+  ['corneal abrasion', ['epithelial abrasion', 'corneal epithelial abrasion']],
+  ['corneal oedema', ['corneal edema']],
+  ['wound burn', ['phaco burn']],
+  ['wound leak', []],
+  ['reverse pupillary block', ['deep chamber from lens-iris retropulsion', 'lens-iris diaphragm retropulsion']],
+  ['suprachoroidal haemorrhage', ['suprachoroidal hemorrhage', 'choroidal haemorrhage', 'choroidal effusion']],
+  ['lens damaged', ['torn haptic', 'damaged lens']],
+  ['lens exchanged', ['exchange during the operation']],
+  ['wrong lens', ['wrong lens implanted']],
+  ['retrobulbar haemorrhage', ['retrobulbar hemorrhage']],
+  ['globe perforation', []],
+  ['converted to extracapsular extraction', ['conversion to ecce', 'converted to ecce']],
+  ['abandoned', ['operation abandoned']],
+  ['raised pressure', ['pressure spike', 'ocular hypertension']],
+  ['cystoid macular oedema', ['cystoid macular edema', 'cmo', 'cme']],
+  ['uveitis', ['prolonged inflammation']],
+  ['endophthalmitis', []],
+  ['toxic anterior segment syndrome', ['tass']],
+  ['retinal tear', []],
+  ['retinal detachment', ['detached retina']],
+  ['lens decentred', ['lens decentration']],
+  ['lens rotated', ['rotation of the lens']],
+  ['posterior capsule opacification', ['pco']],
+  ['other', []],
+]);
+
+export const formulas = vocabulary('formula', [
+  ['SRK/T', ['srk-t', 'srkt']],
+  ['Holladay 1', ['holladay i', 'holladay']],
+  ['Hoffer Q', ['hofferq']],
+  ['Haigis', []],
+  ['T2', []],
+  ['other', ["the biometer's own", 'other formula']],
+]);
+
+export const lengthAdjustments = vocabulary('axial length adjustment', [
+  ['none', ['unadjusted']],
+  ['Wang-Koch 2011', ['wang koch 2011']],
+  ['Wang-Koch 2018', ['wang koch 2018']],
+  ['Cooke-modified', ['cmal', 'cooke modified']],
+]);
+
+export const precautions = vocabulary('precaution', [
+  ['floppy iris', ['floppy-iris', 'intracameral phenylephrine', 'alpha-blocker']],
+  ['reverse pupillary block', ['reverse pupil block', 'lens-iris retropulsion']],
+  ['low bottle', ['low infusion pressure', 'low bottle height']],
+  ['capsule dye', ['dye']],
+  ['weak zonule', ['zonular support']],
+  ['tension ring ready', ['ring ready', 'tension ring on standby']],
+  ['vitrectomy set ready', ['vitrector ready']],
+  ['sulcus lens ready', ['spare lens ready', 'three-piece lens ready']],
+  ['axis marking upright', ['axis marked sitting']],
+  ['no hydrodissection', ['posterior polar']],
+  ['small pupil', ['pupil aid ready']],
+  ['pressure lowering', ['oculopression']],
+  ['none needed', []],
+]);
+
+export const codeSystems = vocabulary('code system', [
+  ['ICD-10-CM', ['icd10cm']],
+  ['ICD-10-PCS', ['icd10pcs']],
+  ['ICD-10', ['icd10']],
+  ['OPCS-4', ['opcs', 'opcs4']],
+  ['LOINC', []],
+  ['CPT', []],
+  ['SNOMED CT', ['snomed']],
+  ['local', ['department']],
+]);
+
+export const signatureMeanings = vocabulary('meaning of a signature', [
+  ['author', ['written by']],
+  ['supervisor', ['co-signer', 'countersigned']],
+  ['verifier', ['verified by']],
+]);
