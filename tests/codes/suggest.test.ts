@@ -1,0 +1,166 @@
+import { codeSets, codeTable, needingConfirmation, withReplacements } from '@sideport/schemas/codes/table.ts';
+import { describe, expect, test } from 'vitest';
+import { suggestCodes } from '../../server/src/note/codes/suggest.ts';
+import { implanted, none, phacoemulsification, scenarios } from './scenarios.ts';
+
+const eye = <S extends 'right' | 'left'>(side: S) => ({ eye: { value: side, from: ['eye'] } });
+
+describe.each(scenarios)('$name ($rule)', ({ facts, ...expected }) => {
+  test.each(['right', 'left'] as const)('%s eye', (side) => {
+    for (const set of ['icd10cm', 'icd10-opcs4'] as const) {
+      const { suggestions } = suggestCodes({ ...facts, ...eye(side) }, set);
+      expect(suggestions.map((suggestion) => suggestion.code)).toEqual(expected[side][set]);
+      for (const suggestion of suggestions) {
+        expect(suggestion.because.length).toBeGreaterThan(0);
+        expect(suggestion.rule.source).not.toBe('');
+        expect(suggestion.wouldChange).not.toBe('');
+      }
+    }
+  });
+});
+
+const usual = {
+  ...none,
+  ...eye('right'),
+  cataract: [{ value: 'nuclear', from: ['diagnosis.cataract'] }],
+  extraction: phacoemulsification,
+  lensImplanted: implanted,
+};
+
+test('a suggestion can be read aloud', () => {
+  expect(suggestCodes(usual, 'icd10cm').suggestions[1]).toEqual({
+    system: 'ICD-10-PCS',
+    edition: 'yearly edition of October; compare with the edition in force on the day of the operation',
+    code: '08RJ3JZ',
+    title: 'Replacement of lens with synthetic substitute, percutaneous approach',
+    status: 'seen',
+    codeSource: 'public table of the edition of 2023; the left by the letter of the body part',
+    kind: 'procedure',
+    order: 1,
+    because: [
+      { field: 'lens.placed', value: 'true' },
+      { field: 'procedure', value: 'phacoemulsification' },
+    ],
+    rule: {
+      says: 'Putting in a lens takes in the removal of the natural lens: the Replacement alone is coded.',
+      source: 'ICD-10-PCS, root operation Replacement; public table of the edition of 2023',
+      status: 'seen',
+    },
+    wouldChange: 'no lens implanted: then the Extraction is coded',
+  });
+});
+
+test('without the eye nothing is suggested', () => {
+  const { eye: _, ...withoutEye } = usual;
+  expect(suggestCodes(withoutEye, 'icd10cm')).toMatchObject({
+    suggestions: [],
+    notCoded: [{ why: 'the note does not say which eye was operated' }],
+  });
+});
+
+test('what has no certain code is said, not guessed', () => {
+  const facts = {
+    ...usual,
+    cataract: [{ value: 'posterior polar', from: ['diagnosis.cataract'] }],
+    complications: [{ value: 'iris prolapse', from: ['complications[0].what'] }],
+    expansionRing: { value: true as const, from: ['pupil-aid'] },
+  };
+  expect(suggestCodes(facts, 'icd10cm').notCoded.map(({ what, why }) => `${what}: ${why}`)).toEqual([
+    'posterior polar (diagnosis): a polar cataract may be congenital or acquired, and the note does not say which',
+    'iris prolapse (complication): the table has no certain code for it; choose one from the full classification',
+    'pupil expansion ring: no code of its own was found in ICD-10-PCS; it is part of the operation (from memory)',
+  ]);
+  const { lensImplanted: _, ...unsaid } = usual;
+  expect(suggestCodes(unsaid, 'icd10cm').notCoded.map(({ why }) => why)).toEqual([
+    'the note does not say whether a lens was implanted, and the code depends on it',
+  ]);
+});
+
+const chosen = (system: string, code: string) => [{ value: { system, code }, from: ['codes[0]'] }];
+
+describe("the coder's own codes", () => {
+  test.each([
+    ['ICD-10-PCS', '08RJ3JZ', 'same', '08RJ3JZ is also suggested.'],
+    ['ICD-10-CM', 'H2511', 'same', 'H2511 is also suggested.'],
+    [
+      'ICD-10-PCS',
+      '08RK3JZ',
+      'other side',
+      '08RK3JZ is a code of the left eye, and the note says right (eye). For the right eye it would be 08RJ3JZ.',
+    ],
+    [
+      'ICD-10-CM',
+      'H26.8',
+      'not suggested',
+      "H26.8 is the coder's own choice; nothing in the note led to it here. It stands.",
+    ],
+  ])('%s %s', (system, code, verdict, message) => {
+    const { compared } = suggestCodes({ ...usual, chosen: chosen(system, code) }, 'icd10cm');
+    expect(compared[0]).toEqual({ system, code, verdict, message });
+  });
+  test('a suggestion the coder left out is named', () => {
+    const { compared } = suggestCodes({ ...usual, chosen: chosen('OPCS-4', 'C71.2') }, 'icd10-opcs4');
+    expect(compared.map(({ verdict, message }) => `${verdict}: ${message}`)).toEqual([
+      'same: C71.2 is also suggested.',
+      "left out: C75.1 (Insertion of prosthetic replacement for lens NEC) is suggested from lens.placed, and the note's own codes do not have it.",
+      "left out: Z94.2 (Side of operation) is suggested from eye, and the note's own codes do not have it.",
+    ]);
+  });
+});
+
+describe('the tables', () => {
+  const tables = Object.values(codeSets).flatMap((set) => [set.diagnoses, set.procedures]);
+  test.each(tables)('$system: right and left differ by one character or not at all', (table) => {
+    for (const { right, left } of table.codes) {
+      const differing = Array.from(right).filter((character, at) => character !== left.charAt(at));
+      expect(right).toHaveLength(left.length);
+      expect(differing.length).toBeLessThanOrEqual(1);
+    }
+  });
+  // ICD-10-PCS body part characters: lens J right, K left; vitreous 4, 5; iris C, D (public table 08Q of 2025).
+  test('the letter of the body part follows the side', () => {
+    const pairs = codeSets.icd10cm.procedures.codes.map(({ right, left }) => right.charAt(3) + left.charAt(3));
+    expect(new Set(pairs)).toEqual(new Set(['JK', '45', 'CD']));
+  });
+  // ICD-10-CM puts 1 for right and 2 for left in its last place wherever it has sides (official guidelines, from memory).
+  test('sided diagnoses end in 1 for right and 2 for left', () => {
+    for (const { right, left } of codeSets.icd10cm.diagnoses.codes.filter((entry) => entry.right !== entry.left)) {
+      expect(right.slice(-1) + left.slice(-1)).toBe('12');
+    }
+  });
+  test('keys stand once, and a seen code names where', () => {
+    for (const table of tables) {
+      expect(new Set(table.codes.map((entry) => entry.key)).size).toBe(table.codes.length);
+      for (const entry of table.codes) expect(entry.source !== undefined || entry.status === 'from memory').toBe(true);
+    }
+  });
+  test('codes from memory are named for confirmation', () => {
+    expect(needingConfirmation(codeSets['icd10-opcs4'].procedures).map((entry) => entry.right)).toEqual([
+      'C75.4',
+      'C71.9',
+      'C72.9',
+      'C75.3',
+      'C75.2',
+    ]);
+  });
+  test('a department replaces a code by its key', () => {
+    const { diagnoses, procedures } = codeSets['icd10-opcs4'];
+    const own = codeTable.parse({
+      system: 'OPCS-4',
+      edition: 'OPCS-4.12',
+      terms: '',
+      codes: [
+        { key: 'lens.extracapsular', right: 'C71.8', left: 'C71.8', title: 'Own title', status: 'confirmed locally' },
+      ],
+    });
+    const facts = { ...usual, extraction: { value: 'extracapsular' as const, from: ['procedure'] } };
+    const { suggestions } = suggestCodes(facts, 'icd10-opcs4', {
+      diagnoses,
+      procedures: withReplacements(procedures, own),
+    });
+    expect(suggestions.find((suggestion) => suggestion.code === 'C71.8')).toMatchObject({
+      status: 'confirmed locally',
+      edition: 'OPCS-4.12',
+    });
+  });
+});
