@@ -1,0 +1,34 @@
+import * as vscode from 'vscode';
+import { registerCommand } from './guard.ts';
+import { indentBlankLine } from './indent-blank-line.ts';
+import { newNote } from './new-note.ts';
+import { NoteClient, type MakeClient } from './note-client.ts';
+import { Pages } from './pages.ts';
+import { answerForFiles } from './set-files.ts';
+import { StatusItem } from './status-item.ts';
+
+/** Everything of the extension that does not depend on how the server is run. */
+export async function activateWith(context: vscode.ExtensionContext, make: MakeClient): Promise<void> {
+  const client = new NoteClient(make);
+  const pages = new Pages(client);
+  context.subscriptions.push(
+    client,
+    pages,
+    new StatusItem(client),
+    answerForFiles(client),
+    registerCommand('sideport.newNote', () => newNote(client), 'The note could not be made.'),
+    registerCommand(
+      'sideport.explainCheck',
+      (check) => pages.explain(check),
+      'The page of this check could not be shown.',
+    ),
+    registerCommand(
+      'sideport.showComputed',
+      (note) => pages.showComputed(note),
+      'The computed values could not be shown.',
+    ),
+    registerCommand('sideport.restart', () => client.restart(), 'Checking could not be started again.'),
+    registerCommand('sideport.indentBlankLine', indentBlankLine, 'The line could not be indented.'),
+  );
+  await client.start();
+}

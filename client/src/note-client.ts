@@ -1,0 +1,89 @@
+import * as vscode from 'vscode';
+import {
+  State,
+  type BaseLanguageClient,
+  type GenericRequestHandler,
+  type LanguageClientOptions,
+} from 'vscode-languageclient';
+import { editorCommands, type EditorOptions } from '@sideport/server/language-server/own-requests.ts';
+import { documentSelector } from './documents.ts';
+import { linkToPage } from './pages.ts';
+
+/** Builds a client that is not started yet; how the server runs (a process or a worker) is the entry's business. */
+export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
+
+export type Checking = 'starting' | 'checking' | 'not checking';
+
+/** The one running server, and whether it is checking. */
+export class NoteClient implements vscode.Disposable {
+  readonly #client: BaseLanguageClient;
+  readonly #changed = new vscode.EventEmitter<Checking>();
+  readonly #checked = new Set<string>();
+  readonly onChanged = this.#changed.event;
+  checking: Checking = 'starting';
+
+  constructor(make: MakeClient) {
+    const initializationOptions: EditorOptions = { commands: Object.values(editorCommands), files: true };
+    this.#client = make({
+      documentSelector,
+      initializationOptions,
+      progressOnInitialization: true,
+      middleware: {
+        handleDiagnostics: (uri, diagnostics, next) => {
+          this.#checked.add(uri.toString());
+          next(uri, diagnostics.map(linkToPage));
+          this.#changed.fire(this.checking);
+        },
+        didClose: (document, next) => {
+          this.#checked.delete(document.uri.toString());
+          return next(document);
+        },
+      },
+    });
+    this.#client.onDidChangeState(({ newState }) => {
+      this.#set(newState === State.Running ? 'checking' : newState === State.Stopped ? 'not checking' : 'starting');
+    });
+  }
+
+  /** Whether the server has spoken about the file since it started: no remarks yet is not the same as no remarks. */
+  hasChecked(uri: vscode.Uri): boolean {
+    return this.#checked.has(uri.toString());
+  }
+
+  async start(): Promise<void> {
+    try {
+      await this.#client.start();
+    } catch {
+      this.#set('not checking');
+    }
+  }
+
+  async restart(): Promise<void> {
+    if (this.#client.isRunning()) await this.#client.stop();
+    await this.start();
+  }
+
+  /** The answer, or null when no server answers: a page that cannot be made is said to be missing, never a failure. */
+  async ask<Answer>(method: string, params: object): Promise<Answer | null> {
+    try {
+      return await this.#client.sendRequest<Answer>(method, params);
+    } catch {
+      return null;
+    }
+  }
+
+  answer(method: string, handler: GenericRequestHandler<unknown, void>): vscode.Disposable {
+    return this.#client.onRequest(method, handler);
+  }
+
+  dispose(): void {
+    this.#changed.dispose();
+    void this.#client.dispose();
+  }
+
+  #set(checking: Checking): void {
+    this.checking = checking;
+    if (checking !== 'checking') this.#checked.clear();
+    this.#changed.fire(checking);
+  }
+}

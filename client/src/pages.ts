@@ -1,0 +1,101 @@
+import * as vscode from 'vscode';
+import { askServer, editorCommands, type Page } from '@sideport/server/language-server/own-requests.ts';
+import type { NoteClient } from './note-client.ts';
+
+const SCHEME = 'sideport';
+const SETTLE_MS = 300;
+
+/** The address of the page of a check. The pages come from the server that stands beside the extension: no network. */
+function checkPage(check: string): vscode.Uri {
+  return vscode.Uri.from({ scheme: SCHEME, path: `/checks/${check}.md` });
+}
+
+/** The address of the page that lists what was computed from a note. */
+function computedPage(note: vscode.Uri): vscode.Uri {
+  return vscode.Uri.from({ scheme: SCHEME, path: '/computed values.md', query: note.toString() });
+}
+
+/** The check's name in hover and Problems becomes a link to its page. */
+export function linkToPage(diagnostic: vscode.Diagnostic): vscode.Diagnostic {
+  const id = checkOf(diagnostic);
+  if (id === undefined) return diagnostic;
+  const target = vscode.Uri.from({
+    scheme: 'command',
+    path: editorCommands.explainCheck,
+    query: JSON.stringify([id]),
+  });
+  diagnostic.code = { value: id, target };
+  return diagnostic;
+}
+
+function checkOf({ code }: vscode.Diagnostic): string | undefined {
+  const value = typeof code === 'object' ? code.value : code;
+  return typeof value === 'string' ? value : undefined;
+}
+
+/** Shows pages of the server as rendered text, and renews the computed values while their note is edited. */
+export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposable {
+  readonly #client: NoteClient;
+  readonly #changed = new vscode.EventEmitter<vscode.Uri>();
+  readonly #disposables: vscode.Disposable[];
+  readonly onDidChange = this.#changed.event;
+  #settle: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(client: NoteClient) {
+    this.#client = client;
+    this.#disposables = [
+      this.#changed,
+      vscode.workspace.registerTextDocumentContentProvider(SCHEME, this),
+      vscode.workspace.onDidChangeTextDocument(({ document }) => {
+        clearTimeout(this.#settle);
+        this.#settle = setTimeout(() => this.#changed.fire(computedPage(document.uri)), SETTLE_MS);
+      }),
+    ];
+  }
+
+  async provideTextDocumentContent(uri: vscode.Uri): Promise<string> {
+    const page = uri.path.startsWith('/checks/')
+      ? await this.#client.ask<Page>(askServer.explainCheck, {
+          check: uri.path.slice('/checks/'.length, -'.md'.length),
+        })
+      : await this.#client.ask<Page>(askServer.computedValues, { uri: uri.query });
+    return (
+      page?.markdown ?? 'This page could not be made. If notes are not being checked, use **Start checking again**.'
+    );
+  }
+
+  async explain(check: unknown): Promise<void> {
+    const id = typeof check === 'string' ? check : await pickCheckAtCursor();
+    if (id !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', checkPage(id));
+  }
+
+  async showComputed(note: unknown): Promise<void> {
+    const uri = typeof note === 'string' ? vscode.Uri.parse(note, true) : vscode.window.activeTextEditor?.document.uri;
+    if (uri !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', computedPage(uri));
+  }
+
+  dispose(): void {
+    clearTimeout(this.#settle);
+    for (const disposable of this.#disposables) disposable.dispose();
+  }
+}
+
+async function pickCheckAtCursor(): Promise<string | undefined> {
+  const editor = vscode.window.activeTextEditor;
+  if (editor === undefined) return undefined;
+  const { line } = editor.selection.active;
+  const here = vscode.languages
+    .getDiagnostics(editor.document.uri)
+    .filter(({ range }) => range.start.line <= line && line <= range.end.line);
+  const checks = here.flatMap((diagnostic) => {
+    const id = checkOf(diagnostic);
+    return id === undefined ? [] : [{ label: id, detail: diagnostic.message }];
+  });
+  if (checks.length === 0) {
+    void vscode.window.showInformationMessage('No remark stands on this line.');
+    return undefined;
+  }
+  if (checks.length === 1) return checks[0]?.label;
+  const picked = await vscode.window.showQuickPick(checks, { placeHolder: 'Which check should be explained?' });
+  return picked?.label;
+}

@@ -1,0 +1,135 @@
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { chromium, type Browser, type Locator, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+const BLANK_IN_VIEW = /\u00a0/g;
+
+export function launchBrowser(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: '/usr/bin/chromium',
+    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update'],
+  });
+}
+
+export interface WindowOptions {
+  /** Files of the folder, by path inside it. */
+  readonly files: Readonly<Record<string, string>>;
+  /** The file to open. */
+  readonly open: string;
+  readonly settings?: Readonly<Record<string, unknown>>;
+  readonly size?: { readonly width: number; readonly height: number };
+}
+
+/** One window of the editor, used as a person uses it: by keyboard, by mouse, and by looking. */
+export class NoteWindow {
+  readonly page: Page;
+  readonly folder: string;
+  readonly #open: string;
+
+  private constructor(page: Page, folder: string, open: string) {
+    this.page = page;
+    this.folder = folder;
+    this.#open = open;
+  }
+
+  static async open(browser: Browser, { files, open, settings, size }: WindowOptions): Promise<NoteWindow> {
+    const { authority, folders } = inject('editor');
+    const folder = mkdtempSync(join(folders, 'set-'));
+    const all = settings === undefined ? files : { ...files, '.vscode/settings.json': JSON.stringify(settings) };
+    for (const [name, text] of Object.entries(all)) {
+      mkdirSync(dirname(join(folder, name)), { recursive: true });
+      writeFileSync(join(folder, name), text);
+    }
+    const context = await browser.newContext({
+      viewport: size ?? { width: 1280, height: 800 },
+      permissions: ['clipboard-read', 'clipboard-write'],
+    });
+    const page = await context.newPage();
+    page.setDefaultTimeout(30_000);
+    const payload = JSON.stringify([['openFile', `vscode-remote://${authority}${join(folder, open)}`]]);
+    await page.goto(`http://${authority}/?folder=${encodeURIComponent(folder)}&payload=${encodeURIComponent(payload)}`);
+    const window = new NoteWindow(page, folder, open);
+    await window.status(/^\s*Note: /).waitFor({ timeout: 60_000 });
+    return window;
+  }
+
+  async close(): Promise<void> {
+    await this.page.context().close();
+  }
+
+  /** The status item of the extension whose text is as given. */
+  status(text: string | RegExp): Locator {
+    return this.page.locator('#sideport\\.sideport\\.checking', { hasText: text });
+  }
+
+  /** The lines of the text that hold the words; blanks count as blanks. */
+  line(words: string): Locator {
+    const asShown = words.replaceAll(' ', '[ \u00a0]').replaceAll(/[.+*?^$(){}|\\/]/g, String.raw`\$&`);
+    return this.page.locator('.editor-instance .view-line', { hasText: new RegExp(asShown) }).first();
+  }
+
+  async lineText(words: string): Promise<string> {
+    return ((await this.line(words).textContent()) ?? '').replaceAll(BLANK_IN_VIEW, ' ');
+  }
+
+  squiggles(kind: 'error' | 'warning' | 'info'): Locator {
+    return this.page.locator(`.editor-instance .squiggly-${kind}`);
+  }
+
+  codeLens(words: string | RegExp): Locator {
+    return this.page.locator('.codelens-decoration a', { hasText: words });
+  }
+
+  /** Shows the Problems panel and gives its rows. */
+  async problems(): Promise<Locator> {
+    const rows = this.page.locator('.markers-panel .monaco-list-row');
+    if (!(await this.page.locator('.markers-panel').isVisible())) await this.page.keyboard.press('Control+Shift+M');
+    await this.page.locator('.markers-panel').waitFor();
+    return rows;
+  }
+
+  /** Rests the pointer on the words of a line and gives the text of the hover. */
+  async hover(line: string, words: string): Promise<string> {
+    const spot = this.line(line).locator('span > span', { hasText: words }).last();
+    await spot.hover();
+    const hover = this.page.locator('.monaco-hover:visible').first();
+    await hover.waitFor();
+    await this.page.waitForFunction(() => !/Loading/.test(document.querySelector('.monaco-hover')?.textContent ?? ''));
+    return ((await hover.textContent()) ?? '').replaceAll(BLANK_IN_VIEW, ' ');
+  }
+
+  /** Puts the cursor at the end of the line that holds the words. */
+  async goToEndOf(words: string): Promise<void> {
+    await this.line(words).click();
+    await this.page.keyboard.press('End');
+  }
+
+  /** The rows of the open suggestion list. */
+  suggestions(): Locator {
+    return this.page.locator('.suggest-widget.visible .monaco-list-row');
+  }
+
+  async command(title: string): Promise<void> {
+    await this.page.keyboard.press('F1');
+    await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
+    await this.page.keyboard.insertText(title);
+    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+    await this.page.keyboard.press('Enter');
+  }
+
+  async paste(text: string): Promise<void> {
+    await this.page.evaluate((words) => navigator.clipboard.writeText(words), text);
+    await this.page.keyboard.press('Control+V');
+  }
+
+  /** Saves, and gives what then stands in the file. */
+  async saved(): Promise<string> {
+    await this.page.keyboard.press('Control+S');
+    await this.page
+      .locator('.tab:not(.dirty)', { hasText: basename(this.#open) })
+      .first()
+      .waitFor();
+    return readFileSync(join(this.folder, this.#open), 'utf8');
+  }
+}

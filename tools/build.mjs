@@ -1,0 +1,67 @@
+// Bundles the command line, the language server and the extension.   node tools/build.mjs [--package]
+// --package also writes the extension's .vsix.
+import { spawnSync } from 'node:child_process';
+import { copyFileSync, existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const node = { platform: 'node', target: 'node20.19', format: 'cjs' };
+const browser = { platform: 'browser', target: 'es2022' };
+const bundles = [
+  { from: 'server/src/command-line/main.ts', to: 'server/dist/sideport.cjs', ...node },
+  { from: 'server/src/language-server/node.ts', to: 'server/dist/language-server.cjs', ...node },
+  {
+    from: 'server/src/language-server/browser.ts',
+    to: 'server/dist/language-server.worker.js',
+    ...browser,
+    format: 'iife',
+  },
+  { from: 'client/src/extension.ts', to: 'client/dist/extension.cjs', ...node },
+  { from: 'client/src/extension.browser.ts', to: 'client/dist/extension.browser.js', ...browser, format: 'cjs' },
+];
+// The extension carries its own copies of the servers, so that it needs nothing beside itself.
+const carried = ['language-server.cjs', 'language-server.worker.js'];
+
+async function bundle({ from, to, ...options }) {
+  const result = await build({
+    absWorkingDir: root,
+    entryPoints: [from],
+    outfile: to,
+    bundle: true,
+    minify: true,
+    metafile: true,
+    legalComments: 'none',
+    logLevel: 'warning',
+    external: ['vscode'],
+    // The browser build of yaml reads no process.env while it parses, and is the one build that every bundle can take.
+    alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
+    ...options,
+  });
+  return Object.keys(result.metafile.inputs);
+}
+
+/** The licence texts of every library that went into a bundle: their licences ask for them to be handed on. */
+function licencesOf(inputs) {
+  const packages = new Set(inputs.flatMap((input) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input)?.[0] ?? []));
+  return [...packages].sort().map((folder) => {
+    const { name, version, license } = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8'));
+    const file = readdirSync(join(root, folder)).find((entry) => /^licen[cs]e/i.test(entry));
+    if (file === undefined) throw new Error(`${name} carries no licence text`);
+    return `${name} ${version} (${license})\n\n${readFileSync(join(root, folder, file), 'utf8').trim()}\n`;
+  });
+}
+
+function packageExtension() {
+  const args = ['package', '--no-dependencies', '--allow-missing-repository', '--out', 'sideport.vsix'];
+  const run = spawnSync(join(root, 'node_modules/.bin/vsce'), args, { cwd: join(root, 'client'), encoding: 'utf8' });
+  if (run.status !== 0) throw new Error(`The extension could not be packaged:\n${run.stdout}${run.stderr}`);
+}
+
+const inputs = await Promise.all(bundles.filter(({ from }) => existsSync(join(root, from))).map(bundle));
+for (const name of carried) if (existsSync(join(root, 'server/dist', name))) copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
+const licences = licencesOf([...new Set(inputs.flat())]).join(`\n${'-'.repeat(80)}\n\n`);
+for (const folder of ['server/dist', 'client/dist']) writeFileSync(join(root, folder, 'LIBRARIES.txt'), licences);
+if (process.argv.includes('--package')) packageExtension();
