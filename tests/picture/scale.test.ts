@@ -81,17 +81,22 @@ describe('how the capsulotomy covers the optic', () => {
     }
   });
 
-  it('is judged between the two centres when the optic too lies off centre', () => {
-    const same = { distance: 0.5, toward: 200 };
-    expect(cover({ path: [], diameter: 5, offset: same }, { path: [], diameter: 6, offset: same })).toMatchObject({
-      kind: 'all round',
-      least: 0.5,
-      greatest: 0.5,
-    });
+  it('does not change when the optic itself lies off the pupil: the capsulotomy is measured from the optic', () => {
+    const capsulotomy = { path: ['c'], diameter: 5, offset: { distance: 0.2, toward: 90 } };
+    const optic = { path: ['o'], diameter: 6, offset: { distance: 0.5, toward: 0 } };
+    expect(cover(capsulotomy, optic)).toEqual(cover(capsulotomy, { path: ['o'], diameter: 6 }));
+    const drawn = drawEye({ capsulotomy, optic }).svg;
+    const apart = circleOf(groupAt(drawn, 'c'), 'capsule');
+    const from = circleOf(groupAt(drawn, 'o'), 'lens');
+    expect((from.y - apart.y) / 40).toBeCloseTo(0.2, 2);
+    expect((from.x - limbus(drawn).x) / 40).toBeCloseTo(0.5, 2);
   });
 
   it('is not known without both diameters and the offset', () => {
     expect(cover({ path: [], diameter: 5 }, { path: [], diameter: 6 })).toBeUndefined();
+    expect(
+      cover({ path: [], diameter: 5, offset: { distance: null, toward: 0 } }, { path: [], diameter: 6 }),
+    ).toBeUndefined();
     expect(cover({ path: [], offset: { distance: 0, toward: 0 } }, { path: [], diameter: 6 })).toBeUndefined();
     expect(cover(undefined, { path: [], diameter: 6 })).toBeUndefined();
   });

@@ -18,24 +18,22 @@ export type Cover =
 
 /**
  * Two circles of known size and centre: complete if and only if radius + offset is at most the radius of the optic;
- * otherwise the angle follows from the law of cosines. Undefined where a diameter or the capsulotomy's own offset is
- * not recorded. An optic without an offset of its own is the centre from which the capsulotomy's offset was judged.
+ * otherwise the angle follows from the law of cosines. Undefined where a diameter or the offset of the
+ * capsulotomy from the optic is not recorded.
  */
 export function cover(capsulotomy: Disc | undefined, optic: Disc | undefined): Cover | undefined {
-  if (capsulotomy?.diameter === undefined || optic?.diameter === undefined || capsulotomy.offset === undefined) {
-    return undefined;
-  }
+  const e = capsulotomy?.offset?.distance ?? undefined;
+  if (capsulotomy?.diameter === undefined || capsulotomy.offset === undefined || e === undefined) return undefined;
+  if (optic?.diameter === undefined) return undefined;
   const c = capsulotomy.diameter / 2;
   const r = optic.diameter / 2;
-  const apart = difference(vector(capsulotomy), vector(optic));
-  const e = Math.hypot(apart.x, apart.y);
   if (c + e <= r + ROUNDING) return { kind: 'all round', least: Math.max(0, r - c - e), greatest: r - c + e };
   if (c >= r + e - ROUNDING || e >= c + r) return { kind: 'none' };
   const onCapsulotomy = Math.acos((r * r - e * e - c * c) / (2 * e * c));
   return {
     kind: 'part',
     offShare: onCapsulotomy / Math.PI,
-    toward: asPosition((Math.atan2(apart.y, apart.x) * 180) / Math.PI),
+    toward: asPosition(capsulotomy.offset.toward),
     halfOnCapsulotomy: (onCapsulotomy * 180) / Math.PI,
     halfOnOptic: (Math.acos((r * r + e * e - c * c) / (2 * e * r)) * 180) / Math.PI,
   };
@@ -43,13 +41,3 @@ export function cover(capsulotomy: Disc | undefined, optic: Disc | undefined): C
 
 /** Decimal fractions such as 2.7 + 0.3 do not add up exactly. */
 const ROUNDING = 1e-9;
-
-function vector(disc: Disc): { x: number; y: number } {
-  const angle = ((disc.offset?.toward ?? 0) * Math.PI) / 180;
-  const distance = disc.offset?.distance ?? 0;
-  return { x: distance * Math.cos(angle), y: distance * Math.sin(angle) };
-}
-
-function difference(a: { x: number; y: number }, b: { x: number; y: number }): { x: number; y: number } {
-  return { x: a.x - b.x, y: a.y - b.y };
-}

@@ -49,10 +49,10 @@ function mark(incision: Incision, angle: number, width: number | undefined, view
   return element('path', { d: band, ...filling(incision, prefix) });
 }
 
+const PATTERNS = { 'side-port': 'stripes', other: 'grid' } as const;
+
 function filling({ kind }: Incision, prefix: string): Record<string, string | number> {
   if (kind === 'main') return { class: 'sp-line sp-incision-line sp-incision-fill sp-solid' };
-  return {
-    class: 'sp-line sp-incision-line',
-    style: `fill:url(#${prefix}${kind === 'side-port' ? 'stripes' : 'grid'})`,
-  };
+  if (kind === 'relaxing') return { class: 'sp-line sp-open sp-incision-line' };
+  return { class: 'sp-line sp-incision-line', style: `fill:url(#${prefix}${PATTERNS[kind]})` };
 }

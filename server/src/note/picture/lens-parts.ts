@@ -20,7 +20,7 @@ const RING: Attributes = {
 export function capsulotomyPart(scene: Scene, view: View, prefix: string): Part | undefined {
   const disc = scene.capsulotomy;
   if (disc === undefined) return undefined;
-  const centre = view.centreOf(disc);
+  const centre = view.centreOf(disc, view.centreOf(scene.optic));
   const radius = ((disc.diameter ?? 0) / 2) * SCALE;
   return {
     words: discWords('Capsulotomy', disc, scene.eye?.side) + coverWords(cover(disc, scene.optic)),
@@ -28,7 +28,7 @@ export function capsulotomyPart(scene: Scene, view: View, prefix: string): Part 
     mark: disc.diameter === undefined ? '' : uncovered(scene, view, prefix) + circle(centre, radius, CAPSULOTOMY),
     sample: (at) => sampleLine(at, CAPSULOTOMY),
     spots: disc.diameter === undefined ? [] : around(centre, radius, [130, 50, 230, 310]),
-    incomplete: disc.diameter === undefined || disc.offset === undefined,
+    incomplete: disc.diameter === undefined || typeof disc.offset?.distance !== 'number',
   };
 }
 
@@ -68,8 +68,8 @@ function uncovered(scene: Scene, view: View, prefix: string): string {
   const { capsulotomy, optic } = scene;
   const how = cover(capsulotomy, optic);
   if (how === undefined || how.kind === 'all round' || capsulotomy === undefined || optic === undefined) return '';
-  const outer = view.centreOf(capsulotomy);
   const inner = view.centreOf(optic);
+  const outer = view.centreOf(capsulotomy, inner);
   const outerRadius = ((capsulotomy.diameter ?? 0) / 2) * SCALE;
   const innerRadius = ((optic.diameter ?? 0) / 2) * SCALE;
   const style = { class: 'sp-line sp-missing-line', style: `fill:url(#${prefix}uncovered)`, 'fill-rule': 'evenodd' };

@@ -33,7 +33,7 @@ export function steepPart(scene: Scene, view: View): Part | undefined {
 export function axisParts(scene: Scene, view: View): readonly Part[] {
   const { aimedAxis, foundAxis, optic } = scene;
   const edge = ((optic?.diameter ?? USUAL_OPTIC) / 2) * SCALE;
-  const centre = optic === undefined ? view.centre : view.centreOf(optic);
+  const centre = view.centreOf(optic);
   const parts: Part[] = [];
   if (aimedAxis !== undefined) {
     const ends = pointsAt(view, centre, aimedAxis.axis, edge);

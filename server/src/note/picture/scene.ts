@@ -14,7 +14,9 @@ export interface Scene {
   /** Undefined: not recorded. */
   readonly incisions?: readonly Incision[] | undefined;
   readonly steepMeridian?: (Written & { readonly meridian: number }) | undefined;
+  /** Its offset is measured from the centre of the optic. */
   readonly capsulotomy?: Disc | undefined;
+  /** Its offset is measured from the centre of the pupil, the centre of the picture. */
   readonly optic?: Disc | undefined;
   readonly ring?: Ring | undefined;
   /** Toric lens only: the meridian the lens marks were aimed at, and where they were found. */
@@ -34,7 +36,7 @@ export interface Written {
 export type Path = readonly (string | number)[];
 
 export interface Incision extends Written {
-  readonly kind: 'main' | 'side-port' | 'other';
+  readonly kind: 'main' | 'side-port' | 'relaxing' | 'other';
   readonly position?: number | undefined;
   readonly width?: number | undefined;
 }
@@ -44,9 +46,10 @@ export interface Disc extends Written {
   readonly offset?: Offset | undefined;
 }
 
-/** How far a centre lies from the centre of the picture, and toward which position of the dial. */
+/** How far a centre lies off, and toward which position of the dial. */
 export interface Offset {
-  readonly distance: number;
+  /** null: not measured. */
+  readonly distance: number | null;
   readonly toward: number;
 }
 

@@ -16,16 +16,19 @@ export interface View {
   readonly limbus: number;
   angle(position: number): number;
   at(position: number, millimetres: number): Point;
-  centreOf(disc: Disc): Point;
+  /** The centre of a disc whose offset is measured from a point, by default the centre of the picture. */
+  centreOf(disc: Disc | undefined, from?: Point): Point;
 }
 
 export function viewFrom(centre: Point, seat: number | undefined, limbusDiameter: number | undefined): View {
-  const at = (position: number, millimetres: number) => pointAt(centre, millimetres * SCALE, viewAngle(position, seat));
+  const from = (point: Point, position: number, millimetres: number) =>
+    pointAt(point, millimetres * SCALE, viewAngle(position, seat));
   return {
     centre,
     limbus: ((limbusDiameter ?? USUAL_LIMBUS) / 2) * SCALE,
     angle: (position) => viewAngle(asPosition(position), seat),
-    at,
-    centreOf: (disc) => (disc.offset === undefined ? centre : at(disc.offset.toward, disc.offset.distance)),
+    at: (position, millimetres) => from(centre, position, millimetres),
+    centreOf: (disc, point = centre) =>
+      disc?.offset === undefined ? point : from(point, disc.offset.toward, disc.offset.distance ?? 0),
   };
 }

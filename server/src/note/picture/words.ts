@@ -31,7 +31,12 @@ export function placeWords(position: number, side: Side | undefined): string {
   return `${degrees(asPosition(position))} (${hours(position)}${site})`;
 }
 
-const INCISION_NAMES = { main: 'Main incision', 'side-port': 'Side-port incision', other: 'Other incision' } as const;
+const INCISION_NAMES = {
+  main: 'Main incision',
+  'side-port': 'Side-port incision',
+  relaxing: 'Relaxing incision',
+  other: 'Other incision',
+} as const;
 
 export function incisionWords(incision: Incision, side: Side | undefined): string {
   const width = incision.width === undefined ? 'width not recorded' : `${millimetres(incision.width)} wide`;
@@ -46,6 +51,7 @@ export function discWords(name: string, disc: Disc, side: Side | undefined): str
 
 function offsetWords({ offset }: Disc, side: Side | undefined): string {
   if (offset === undefined) return 'centration not recorded';
+  if (offset.distance === null) return `off centre toward ${placeWords(offset.toward, side)}, distance not measured`;
   if (offset.distance === 0) return 'centred';
   return `${millimetres(offset.distance)} off centre toward ${placeWords(offset.toward, side)}`;
 }
@@ -90,7 +96,10 @@ export function missingWords(scene: Scene): readonly string[] {
   say(scene.steepMeridian === undefined, 'steep corneal meridian');
   say(scene.capsulotomy === undefined, 'capsulotomy');
   say(scene.capsulotomy !== undefined && scene.capsulotomy.diameter === undefined, 'diameter of the capsulotomy');
-  say(scene.capsulotomy !== undefined && scene.capsulotomy.offset === undefined, 'centration of the capsulotomy');
+  say(
+    scene.capsulotomy !== undefined && typeof scene.capsulotomy.offset?.distance !== 'number',
+    'centration of the capsulotomy',
+  );
   say(scene.optic === undefined, 'lens optic');
   say(scene.optic !== undefined && scene.optic.diameter === undefined, 'diameter of the optic');
   say(scene.ring === undefined, 'whether a capsular tension ring was used');
