@@ -83,16 +83,31 @@ export interface PictureParams {
   readonly character: number;
 }
 
+export interface Picture {
+  readonly drawings: readonly Drawing[];
+  readonly styles: PictureStyles;
+}
+
+/** Style sheets for a page that decides itself between light and dark. */
+export interface PictureStyles {
+  /** The shapes and the colours of a light page; the drawings carry no style of their own. */
+  readonly all: string;
+  /** Declarations of the colours of a light and of a dark page, to stand within a rule. */
+  readonly light: string;
+  readonly dark: string;
+}
+
+export interface Drawing {
+  /** The eye, then the astigmatism. */
+  readonly kind: 'eye' | 'astigmatism';
+  readonly title: string;
+  readonly svg: string;
+  readonly marks: readonly PictureMark[];
+}
+
 export interface PictureMark {
   /** The id of the mark's element in the drawing. */
   readonly id: string;
-  /** Zero-based line of the note that the mark is drawn from. */
-  readonly line: number;
-}
-
-export interface Picture {
-  readonly svg: string;
-  readonly marks: readonly PictureMark[];
-  /** The id of the mark that the cursor stands on. */
-  readonly emphasised: string | null;
+  /** Where the mark stands in the note: zero-based line and UTF-16 character. Null where the note gives no place. */
+  readonly at: { readonly line: number; readonly character: number } | null;
 }
