@@ -1,0 +1,22 @@
+/** The eye operated on. */
+export type Eye = 'right' | 'left';
+
+/** A cylinder as magnitude (D, never negative) and axis (degrees, 0 < axis <= 180); a zero cylinder has no axis. */
+export interface Vector {
+  readonly magnitude: number;
+  readonly axis: number | null;
+}
+
+/** A sphere with a cylinder (D) in either cylinder form; `axis` in degrees, null when there is no cylinder. */
+export interface Refraction {
+  readonly sphere: number;
+  readonly cylinder: number;
+  readonly axis: number | null;
+}
+
+/** A power vector in dioptres: mean sphere and the two crossed cylinders at 0 and at 45 degrees. */
+export interface PowerVector {
+  readonly m: number;
+  readonly j0: number;
+  readonly j45: number;
+}
