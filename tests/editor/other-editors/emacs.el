@@ -1,0 +1,52 @@
+;;; Uses the set-up of docs/editors.md as a person would, and writes down what is seen.  -*- lexical-binding: t -*-
+;;; emacs -q --batch -l SETUP.el -l emacs.el   with JOB in the environment.  (-Q would hide Debian's packages.)
+(require 'json)
+(require 'flymake)
+(setq eglot-sync-connect 15 eglot-send-changes-idle-time 0.05)
+
+(defun wait-for (what holds)
+  (let ((end (+ (float-time) 15)))
+    (while (and (not (funcall holds)) (< (float-time) end)) (accept-process-output nil 0.05))
+    (unless (funcall holds) (error "Waited in vain for %s" what))))
+
+(defun remarks ()
+  (mapcar (lambda (diagnostic)
+            `((line . ,(1- (line-number-at-pos (flymake-diagnostic-beg diagnostic))))
+              (message . ,(flymake-diagnostic-text diagnostic))))
+          (flymake-diagnostics)))
+
+(defun ask (method position)
+  (jsonrpc-request (eglot--current-server-or-lose) method
+                   (list :textDocument (eglot--TextDocumentIdentifier)
+                         :position (list :line (alist-get 'line position) :character (alist-get 'character position)))))
+
+(let* ((job (json-read-file (getenv "JOB")))
+       (seen nil))
+  (condition-case problem
+      (with-current-buffer (find-file-noselect (alist-get 'note job))
+        ;; In batch mode there is no command loop that would start the server after the file is shown.
+        (unless (eglot-managed-p) (apply #'eglot (eglot--guess-contact)))
+        (wait-for "the server" #'eglot-managed-p)
+        (flymake-mode 1)
+        (flymake-start)
+        (wait-for "remarks" #'flymake-diagnostics)
+        (push (cons 'mode (symbol-name major-mode)) seen)
+        (push (cons 'remarks (vconcat (remarks))) seen)
+        (push (cons 'hover (plist-get (plist-get (ask :textDocument/hover (alist-get 'hover job)) :contents) :value)) seen)
+        (let ((completion (ask :textDocument/completion (alist-get 'completion job))))
+          (push (cons 'completion
+                      (vconcat (mapcar (lambda (item) (plist-get item :label))
+                                       (if (vectorp completion) completion (plist-get completion :items)))))
+                seen))
+        (let ((before (length (flymake-diagnostics))))
+          (goto-char (point-min))
+          (forward-line (alist-get 'line (alist-get 'edit job)))
+          (delete-region (line-beginning-position) (line-end-position))
+          (insert (alist-get 'text (alist-get 'edit job)))
+          (eglot--signal-textDocument/didChange)
+          (wait-for "fewer remarks" (lambda () (< (length (flymake-diagnostics)) before)))
+          (push (cons 'remarksAfterEdit (vconcat (remarks))) seen))
+        (set-buffer-modified-p nil)
+        (eglot-shutdown (eglot--current-server-or-lose) nil 5))
+    (error (push (cons 'problem (error-message-string problem)) seen)))
+  (with-temp-file (alist-get 'out job) (insert (json-encode seen))))
