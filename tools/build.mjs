@@ -21,6 +21,7 @@ const bundles = [
   },
   { from: 'client/src/extension.ts', to: 'client/dist/extension.cjs', ...node },
   { from: 'client/src/extension.browser.ts', to: 'client/dist/extension.browser.js', ...browser, format: 'cjs' },
+  { from: 'client/src/picture/page.ts', to: 'client/dist/picture-page.js', ...browser, format: 'iife' },
 ];
 // The extension carries its own copies of the servers, so that it needs nothing beside itself.
 const carried = ['language-server.cjs', 'language-server.worker.js'];
@@ -46,12 +47,14 @@ async function bundle({ from, to, ...options }) {
 /** The licence texts of every library that went into a bundle: their licences ask for them to be handed on. */
 function licencesOf(inputs) {
   const packages = new Set(inputs.flatMap((input) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input)?.[0] ?? []));
-  return [...packages].sort().map((folder) => {
-    const { name, version, license } = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8'));
-    const file = readdirSync(join(root, folder)).find((entry) => /^licen[cs]e/i.test(entry));
-    if (file === undefined) throw new Error(`${name} carries no licence text`);
-    return `${name} ${version} (${license})\n\n${readFileSync(join(root, folder, file), 'utf8').trim()}\n`;
-  });
+  return [...packages]
+    .toSorted((a, b) => a.localeCompare(b))
+    .map((folder) => {
+      const { name, version, license } = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8'));
+      const file = readdirSync(join(root, folder)).find((entry) => /^licen[cs]e/i.test(entry));
+      if (file === undefined) throw new Error(`${name} carries no licence text`);
+      return `${name} ${version} (${license})\n\n${readFileSync(join(root, folder, file), 'utf8').trim()}\n`;
+    });
 }
 
 function packageExtension() {
@@ -61,7 +64,9 @@ function packageExtension() {
 }
 
 const inputs = await Promise.all(bundles.filter(({ from }) => existsSync(join(root, from))).map(bundle));
-for (const name of carried) if (existsSync(join(root, 'server/dist', name))) copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
+for (const name of carried)
+  if (existsSync(join(root, 'server/dist', name)))
+    copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
 const licences = licencesOf([...new Set(inputs.flat())]).join(`\n${'-'.repeat(80)}\n\n`);
 for (const folder of ['server/dist', 'client/dist']) writeFileSync(join(root, folder, 'LIBRARIES.txt'), licences);
 if (process.argv.includes('--package')) packageExtension();

@@ -4,6 +4,7 @@ import { indentBlankLine } from './indent-blank-line.ts';
 import { newNote } from './new-note.ts';
 import { NoteClient, type MakeClient } from './note-client.ts';
 import { Pages } from './pages.ts';
+import { PicturePanel } from './picture/picture-panel.ts';
 import { answerForFiles } from './set-files.ts';
 import { StatusItem } from './status-item.ts';
 
@@ -11,9 +12,11 @@ import { StatusItem } from './status-item.ts';
 export async function activateWith(context: vscode.ExtensionContext, make: MakeClient): Promise<void> {
   const client = new NoteClient(make);
   const pages = new Pages(client);
+  const picture = new PicturePanel(client, context.extensionUri);
   context.subscriptions.push(
     client,
     pages,
+    picture,
     new StatusItem(client),
     answerForFiles(client),
     registerCommand('sideport.newNote', () => newNote(client), 'The note could not be made.'),
@@ -27,6 +30,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
       (note) => pages.showComputed(note),
       'The computed values could not be shown.',
     ),
+    registerCommand('sideport.showPicture', () => picture.show(), 'The picture could not be shown.'),
     registerCommand('sideport.restart', () => client.restart(), 'Checking could not be started again.'),
     registerCommand('sideport.indentBlankLine', indentBlankLine, 'The line could not be indented.'),
   );

@@ -37,6 +37,10 @@ function setUp(language: string): string {
   return block.replaceAll('/path/to/sideport/', root);
 }
 
+function here(name: string): string {
+  return fileURLToPath(new URL(name, import.meta.url));
+}
+
 /** Lays the set-up and the job in a folder of their own and lets the editor do it. */
 export function runEditor(language: 'lua' | 'elisp', job: Job): Seen {
   const folder = mkdtempSync(join(tmpdir(), 'other-editor-'));
@@ -45,7 +49,6 @@ export function runEditor(language: 'lua' | 'elisp', job: Job): Seen {
   const out = join(folder, 'seen.json');
   writeFileSync(init, setUp(language));
   writeFileSync(jobFile, JSON.stringify({ ...job, out }));
-  const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
   const [command, args] =
     language === 'lua'
       ? ([
@@ -67,7 +70,8 @@ export function runEditor(language: 'lua' | 'elisp', job: Job): Seen {
       : (['emacs', ['-q', '--batch', '-l', init, '-l', here('emacs.el')]] as const);
   const run = spawnSync(command, args, { encoding: 'utf8', env: { ...process.env, JOB: jobFile }, timeout: 90_000 });
   try {
-    return JSON.parse(readFileSync(out, 'utf8')) as Seen;
+    const seen: Seen = JSON.parse(readFileSync(out, 'utf8'));
+    return seen;
   } catch {
     throw new Error(`${command} showed nothing:\n${run.stdout}${run.stderr}`);
   }
