@@ -1,17 +1,8 @@
+import { toPoint, toVector, type Point } from '../calculations/astigmatism/double-angle.ts';
+import { arctan2 } from '../calculations/angles.ts';
+import type { Vector } from '../calculations/quantities.ts';
 import { fQuantileTwo } from './distributions.ts';
 import { covariance, mean, standardDeviation } from './summaries.ts';
-
-/** An astigmatism: magnitude in dioptres, meridian 0 < axis <= 180 in degrees, null when there is none. */
-export interface Astigmatism {
-  readonly magnitude: number;
-  readonly axis: number | null;
-}
-
-/** A point of the double-angle plane, in dioptres: x = A cos 2b, y = A sin 2b. */
-export interface DoubleAngle {
-  readonly x: number;
-  readonly y: number;
-}
 
 /** An ellipse about the centroid, in the double-angle plane. */
 export interface Ellipse {
@@ -31,8 +22,8 @@ export interface HotellingTest {
 
 export interface AstigmatismGroup {
   readonly n: number;
-  readonly centroid: Astigmatism;
-  readonly centroidPoint: DoubleAngle;
+  readonly centroid: Vector;
+  readonly centroidPoint: Point;
   readonly meanMagnitude: number;
   /** Null with fewer than two eyes, as are all spreads below. */
   readonly sdMagnitude: number | null;
@@ -48,27 +39,11 @@ export interface AstigmatismGroup {
   readonly missing: string | null;
 }
 
-const DEGREES = 180 / Math.PI;
-const UNDEFINED_AXIS_BELOW = 1e-9;
-
-export function toDoubleAngle(a: Astigmatism): DoubleAngle {
-  const angle = (2 * (a.axis ?? 0)) / DEGREES;
-  return { x: a.magnitude * Math.cos(angle), y: a.magnitude * Math.sin(angle) };
-}
-
-/** Back to magnitude and meridian; the meridian of nothing is undefined, and 0 is written 180. */
-export function fromDoubleAngle(point: DoubleAngle): Astigmatism {
-  const magnitude = Math.hypot(point.x, point.y);
-  if (magnitude < UNDEFINED_AXIS_BELOW) return { magnitude: 0, axis: null };
-  const half = (Math.atan2(point.y, point.x) * DEGREES) / 2;
-  return { magnitude, axis: half <= 0 ? half + 180 : half };
-}
-
 /** Ellipse d' S^-1 d <= scale of a 2 by 2 covariance S. */
 function ellipseOf(varX: number, varY: number, cov: number, scale: number): Ellipse {
   const middle = (varX + varY) / 2;
   const reach = Math.hypot((varX - varY) / 2, cov);
-  const angle = (Math.atan2(2 * cov, varX - varY) * DEGREES) / 2;
+  const angle = arctan2(2 * cov, varX - varY) / 2;
   return {
     semiMajor: Math.sqrt(scale * (middle + reach)),
     semiMinor: Math.sqrt(scale * (middle - reach)),
@@ -83,9 +58,9 @@ function ellipseOf(varX: number, varY: number, cov: number, scale: number): Elli
  * Hotelling, Ann Math Stat 1931;2:360-78 (from memory). F quantile with 2 and n - 2 degrees of freedom:
  * centroid 2(n-1)/(n(n-2)) F, a further eye 2(n-1)(n+1)/(n(n-2)) F.
  */
-export function summariseAstigmatism(eyes: readonly Astigmatism[], level = 0.95): AstigmatismGroup | null {
+export function summariseAstigmatism(eyes: readonly Vector[], level = 0.95): AstigmatismGroup | null {
   const n = eyes.length;
-  const points = eyes.map(toDoubleAngle);
+  const points = eyes.map(toPoint);
   const xs = points.map((p) => p.x);
   const ys = points.map((p) => p.y);
   const x = mean(xs);
@@ -96,7 +71,7 @@ export function summariseAstigmatism(eyes: readonly Astigmatism[], level = 0.95)
   const varX = covariance(xs, xs);
   const varY = covariance(ys, ys);
   const cov = covariance(xs, ys);
-  const basics = { n, centroid: fromDoubleAngle({ x, y }), centroidPoint: { x, y }, meanMagnitude };
+  const basics = { n, centroid: toVector({ x, y }), centroidPoint: { x, y }, meanMagnitude };
   if (varX === null || varY === null || cov === null) {
     const none = { sdMagnitude: null, sdX: null, sdY: null, covariance: null, sdTotal: null };
     return {

@@ -1,0 +1,4 @@
+import type { Check } from './check.ts';
+
+/** Every check, in the order in which `explain` lists them within their groups. */
+export const allChecks: readonly Check[] = [];

@@ -1,0 +1,126 @@
+import type { Amendment, Department, FollowUp, Operation, Place, Span } from '@sideport/schemas';
+import type { NoteReading, Status } from '../reading/note-reading.ts';
+import { severityOfUnfinished, type Fix, type Related, type Severity } from '../remark.ts';
+import type { NoteSet } from '../set/note-set.ts';
+
+/** The groups in which `explain` and the pages list the checks. */
+export const checkGroups = [
+  'writing',
+  'side and identity',
+  'completeness',
+  'agreement',
+  'plausibility',
+  'sequence and consequence',
+  'traceability',
+  'arithmetic',
+  'privacy',
+  'across notes',
+  'department file',
+] as const;
+export type CheckGroup = (typeof checkGroups)[number];
+
+/** What every check says of itself: the page in docs/checks is made from it, and its examples are executed. */
+export interface CheckInfo {
+  /** Kebab-case; names the fault. */
+  readonly id: string;
+  readonly group: CheckGroup;
+  /** One sentence. */
+  readonly summary: string;
+  readonly why: string;
+  readonly whatToDo: string;
+  /** A named publication, or "common practice, no source". */
+  readonly source: string;
+  /** “unfinished”: info in a plan, warning in a draft, error in a final note. */
+  readonly severity: Severity | 'unfinished';
+  readonly since: string;
+  /** Whether a remark may be allowed in the note, with a reason. Never for side, identity and wrong lens. */
+  readonly allowable: boolean;
+  readonly faulty: Example;
+  readonly sound: Example;
+}
+
+/**
+ * An example: sections that replace those of the sound example note (a line `without: a, b` takes sections away), and,
+ * where the check compares notes, other files of the set or a department file.
+ */
+export interface Example {
+  readonly note: string;
+  readonly files?: Readonly<Record<string, string>>;
+  /** The name of the example's own file. */
+  readonly file?: string;
+  /** Starts from another base than the operation: see the example notes. */
+  readonly base?: 'operation' | 'follow-up' | 'amendment' | 'department' | 'nothing';
+}
+
+/** What a check is told besides the note. */
+export interface CheckContext {
+  readonly status: Status;
+  readonly reading: NoteReading;
+  readonly department: Department | null;
+  /** The operation that a follow-up or amendment points to, when it is in the set and readable. */
+  readonly operation: Operation | null;
+  /** The file of that operation. */
+  readonly operationFile: string | null;
+  readonly set: NoteSet | null;
+  readonly file: string | null;
+  /** Today as year-month-day, when the caller says. */
+  readonly today: string | null;
+}
+
+export interface Saying {
+  /** The field or section that is marked. */
+  readonly at: Place | Span;
+  readonly message: string;
+  readonly related?: readonly Related[];
+  readonly fixes?: readonly Fix[];
+  /** Only where the check has two grades. */
+  readonly severity?: Severity;
+}
+
+export type Say = (saying: Saying) => void;
+
+export interface Check extends CheckInfo {
+  run(context: CheckContext, say: Say): void;
+}
+
+export interface CheckOf<N> extends CheckInfo {
+  run(note: N, say: Say, context: CheckContext): void;
+}
+
+export function operationCheck(check: CheckOf<Operation>): Check {
+  return {
+    ...check,
+    run: (context, say) => void (context.reading.kind === 'operation' && check.run(context.reading.note, say, context)),
+  };
+}
+
+export function followUpCheck(check: CheckOf<FollowUp>): Check {
+  return {
+    ...check,
+    run: (context, say) => void (context.reading.kind === 'follow-up' && check.run(context.reading.note, say, context)),
+  };
+}
+
+export function amendmentCheck(check: CheckOf<Amendment>): Check {
+  return {
+    ...check,
+    run: (context, say) => void (context.reading.kind === 'amendment' && check.run(context.reading.note, say, context)),
+  };
+}
+
+export function departmentCheck(check: CheckOf<Department>): Check {
+  return {
+    ...check,
+    run: (context, say) =>
+      void (context.reading.kind === 'department' && check.run(context.reading.note, say, context)),
+  };
+}
+
+/** A check of every kind of record, department files included. */
+export function textCheck(check: CheckOf<NoteReading>): Check {
+  return { ...check, run: (context, say) => check.run(context.reading, say, context) };
+}
+
+export function severityOf(check: CheckInfo, status: Status): Severity {
+  return check.severity === 'unfinished' ? severityOfUnfinished(status) : check.severity;
+}

@@ -1,0 +1,85 @@
+import { isScalar, visit, type Document, type YAMLError } from 'yaml';
+import type { TreeFault } from './tree.ts';
+
+export interface Mend {
+  /** The text with the slip set aside; as long as before, so that every offset stays right. */
+  readonly source: string;
+  readonly fault: TreeFault;
+}
+
+/**
+ * Sets one slip of writing aside so that it does not swallow its neighbours: a half-typed field, a value that
+ * holds “: ”, a quote that is not closed. Answers undefined when the slip does no harm to the lines around it.
+ */
+export function mend(source: string, error: YAMLError, document: Document | undefined): Mend | undefined {
+  const [start, end] = error.pos;
+  if (error.code === 'MULTILINE_IMPLICIT_KEY') return halfTyped(source, start);
+  if (error.code === 'BLOCK_AS_IMPLICIT_KEY') return secondColon(source, start) ?? halfTyped(source, start);
+  if (error.code === 'MISSING_CHAR' && /quote/u.test(error.message)) return openQuote(source, end, document);
+  return undefined;
+}
+
+function halfTyped(source: string, at: number): Mend | undefined {
+  const line = lineAt(source, at);
+  const text = source.slice(line.start, line.end);
+  // The line has a value of its own: then it is the next line that is indented below a finished value.
+  if (/:(?:\s|$)/u.test(text)) {
+    const next = lineAt(source, Math.min(line.end + 1, source.length));
+    if (next.start <= line.start || source.slice(next.start, next.end).trim() === '') return undefined;
+    return blank(
+      source,
+      next,
+      'This line is indented below a field that already has a value. Move it to the column of the fields around it.',
+    );
+  }
+  return blank(source, line, `Expected “: ” and a value behind “${text.trim()}”.`);
+}
+
+function secondColon(source: string, at: number): Mend | undefined {
+  const line = lineAt(source, at);
+  const colon = source.slice(at, line.end).search(/:(?:\s|$)/u);
+  if (colon < 0) return undefined;
+  const position = at + colon;
+  const value = source.slice(at, line.end).trimEnd();
+  return {
+    source: `${source.slice(0, position)}\u2236${source.slice(position + 1)}`,
+    fault: {
+      check: 'text-not-readable',
+      message: `The value holds “: ”, which begins a field. Put the value in double quotes: "${value.replace(/"/gu, "'")}".`,
+      span: { start: at, end: at + value.length },
+    },
+  };
+}
+
+function openQuote(source: string, end: number, document: Document | undefined): Mend | undefined {
+  let opened: number | undefined;
+  if (document !== undefined) {
+    visit(document, {
+      Scalar: (_, node) => {
+        if (isScalar(node) && String(node.type).startsWith('QUOTE') && (node.range?.[1] ?? -1) >= end - 1)
+          opened = node.range?.[0];
+      },
+    });
+  }
+  if (opened === undefined) return undefined;
+  const line = lineAt(source, opened);
+  return blank(source, { start: opened, end: line.end }, 'The quote that opens here is not closed.');
+}
+
+function lineAt(source: string, at: number): { start: number; end: number } {
+  const start = source.lastIndexOf('\n', at - 1) + 1;
+  const found = source.indexOf('\n', at);
+  const end = found < 0 ? source.length : found;
+  return { start, end: source[end - 1] === '\r' ? end - 1 : end };
+}
+
+function blank(source: string, range: { start: number; end: number }, message: string): Mend | undefined {
+  const text = source.slice(range.start, range.end);
+  const from = range.start + (text.length - text.trimStart().length);
+  const to = range.start + text.trimEnd().length;
+  if (to <= from) return undefined;
+  return {
+    source: source.slice(0, from) + ' '.repeat(to - from) + source.slice(to),
+    fault: { check: 'text-not-readable', message, span: { start: from, end: to } },
+  };
+}

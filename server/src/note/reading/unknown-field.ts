@@ -1,0 +1,37 @@
+import { fieldsBelow, nearest, recordPlan, type GroupPlan, type Path } from '@sideport/schemas';
+import type { Remark } from '../remark.ts';
+import type { MapEntry } from './tree.ts';
+
+/** A field that its section does not have: the near miss, or where a field of that name belongs. */
+export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path): Remark {
+  const names = [...plan.fields.keys()];
+  const folded = entry.key.toLowerCase().replace(/[_ ]/gu, '-');
+  const near = names.includes(folded) ? folded : nearest(folded, names);
+  const elsewhere = near === undefined ? homes(entry.key) : [];
+  const hint =
+    near !== undefined
+      ? ` Did you mean “${near}”?`
+      : elsewhere.length > 0
+        ? ` It belongs in ${elsewhere.slice(0, 3).join(' or ')}.`
+        : ` Known here: ${names.length > 14 ? `${names.slice(0, 14).join(', ')}, …` : names.join(', ')}.`;
+  return {
+    check: 'unknown-field',
+    severity: 'error',
+    message: `“${entry.key}” is no field of ${path.length > 1 ? `“${plan.guide.label}”` : 'this record'}.${hint}`,
+    span: entry.keySpan,
+    path,
+    related: [],
+    fixes:
+      near === undefined
+        ? []
+        : [{ title: `Rename to “${near}”`, safety: 'needs-review', edits: [{ span: entry.keySpan, text: near }] }],
+  };
+}
+
+function homes(key: string): string[] {
+  const found: string[] = [];
+  for (const { path } of fieldsBelow(recordPlan('operation'))) {
+    if (path.at(-1) === key) found.push(path.length > 1 ? `“${path.slice(0, -1).join('.')}”` : 'the top level');
+  }
+  return found;
+}

@@ -1,0 +1,108 @@
+import { allChecks } from './checks/all-checks.ts';
+import { severityOf, type Check, type CheckContext } from './checks/check.ts';
+import { applyAllowances } from './checks/allowances.ts';
+import { departmentSeverity } from './checks/department-severity.ts';
+import { computeNote, type ComputedNote } from './computing/compute-note.ts';
+import type { Department, Operation } from '@sideport/schemas';
+import type { NoteReading } from './reading/note-reading.ts';
+import { readNote } from './reading/read-note.ts';
+import { widen } from './reading/read-tree.ts';
+import type { Remark } from './remark.ts';
+import { notesWithId, type NoteSet } from './set/note-set.ts';
+
+/** What stands around a note. Everything may be missing. */
+export interface Surroundings {
+  readonly department?: Department | null;
+  readonly set?: NoteSet | null;
+  /** The note's own file, as the set names it. */
+  readonly file?: string | null;
+  /** Today, year-month-day. */
+  readonly today?: string | null;
+}
+
+/** Everything that can be said of one note. */
+export interface Review {
+  readonly reading: NoteReading;
+  readonly remarks: readonly Remark[];
+  readonly computed: ComputedNote;
+}
+
+/** Reads, checks and computes one note. Never throws. */
+export function reviewNote(text: string, surroundings: Surroundings = {}, kind?: 'department'): Review {
+  return reviewReading(readNote(text, kind), surroundings);
+}
+
+/** Checks and computes a note that was read before. Never throws. */
+export function reviewReading(reading: NoteReading, surroundings: Surroundings = {}): Review {
+  const context = contextOf(reading, surroundings);
+  const said = [...reading.remarks];
+  for (const check of allChecks) said.push(...runCheck(check, context));
+  const remarks = applyAllowances(reading, departmentSeverity(said, context.department));
+  return { reading, remarks: remarks.toSorted(byPlace), computed: computeNote(context) };
+}
+
+/** What every check and computation is told. */
+export function contextOf(reading: NoteReading, surroundings: Surroundings): CheckContext {
+  const partner = operationOf(reading, surroundings.set ?? null);
+  return {
+    status: reading.status,
+    reading,
+    department: surroundings.department ?? null,
+    operation: partner?.operation ?? null,
+    operationFile: partner?.file ?? null,
+    set: surroundings.set ?? null,
+    file: surroundings.file ?? null,
+    today: surroundings.today ?? null,
+  };
+}
+
+function operationOf(reading: NoteReading, set: NoteSet | null): { operation: Operation; file: string } | undefined {
+  if (set === null) return undefined;
+  const id =
+    reading.kind === 'follow-up'
+      ? reading.note.operation?.value
+      : reading.kind === 'amendment'
+        ? reading.note.amends?.value
+        : undefined;
+  if (id === undefined) return undefined;
+  const facts = notesWithId(set, id).find((candidate) => candidate.record === 'operation');
+  const partner = facts === undefined ? undefined : set.open(facts.file);
+  return facts !== undefined && partner?.kind === 'operation'
+    ? { operation: partner.note, file: facts.file }
+    : undefined;
+}
+
+function runCheck(check: Check, context: CheckContext): Remark[] {
+  const remarks: Remark[] = [];
+  const { reading, status } = context;
+  try {
+    check.run(context, (saying) => {
+      const place = 'path' in saying.at ? saying.at : { span: saying.at, path: [] };
+      remarks.push({
+        check: check.id,
+        severity: saying.severity ?? severityOf(check, status),
+        message: saying.message,
+        span: widen(reading.text, place.span),
+        path: place.path,
+        related: saying.related ?? [],
+        fixes: saying.fixes ?? [],
+      });
+    });
+  } catch {
+    // A check that crashed must not look like a clean note; what it read stays out of the message.
+    remarks.push({
+      check: 'note-not-fully-checked',
+      severity: 'error',
+      message: `This note could not be fully checked: the check “${check.id}” failed. The fault is in the program, not in the note; please report it.`,
+      span: widen(reading.text, { start: 0, end: 1 }),
+      path: [],
+      related: [],
+      fixes: [],
+    });
+  }
+  return remarks;
+}
+
+function byPlace(a: Remark, b: Remark): number {
+  return a.span.start - b.span.start || a.span.end - b.span.end || (a.check < b.check ? -1 : a.check > b.check ? 1 : 0);
+}

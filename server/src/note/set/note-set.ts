@@ -1,0 +1,93 @@
+import type { NoteReading } from '../reading/note-reading.ts';
+
+/** The few facts of a note by which the notes of a set are compared; small, so that thousands fit in memory. */
+export interface NoteFacts {
+  readonly file: string;
+  readonly record: 'operation' | 'follow-up' | 'amendment';
+  readonly status: 'planned' | 'draft' | 'final';
+  readonly id?: string;
+  /** For a follow-up the operation's id, for an amendment the amended note's id. */
+  readonly pointsTo?: string;
+  readonly patient?: string;
+  readonly eye?: 'right' | 'left';
+  readonly whichEye?: 'first' | 'second';
+  readonly date?: string;
+  /** When an amendment was written. */
+  readonly at?: string;
+  readonly lensSerial?: string;
+  readonly lensLot?: string;
+  /** The narrative, shortened to a fingerprint: two notes with the same one share their words. */
+  readonly narrative?: string;
+}
+
+/** The notes of one set, as a check or a computation sees them. */
+export interface NoteSet {
+  readonly facts: readonly NoteFacts[];
+  /** Reads a note of the set in full, or undefined when it cannot be had. */
+  open(file: string): NoteReading | undefined;
+}
+
+/** The facts of one note, or undefined for a department file and a text that is no note. */
+export function factsOf(reading: NoteReading, file: string): NoteFacts | undefined {
+  if (reading.kind === null || reading.kind === 'department') return undefined;
+  const { note } = reading;
+  const facts: Record<string, unknown> = { file, record: reading.kind, status: reading.status };
+  const put = (key: keyof NoteFacts, value: unknown) => {
+    if (value !== undefined) facts[key] = value;
+  };
+  put('id', note.id?.value);
+  put('patient', note.patient?.ref?.value);
+  put('eye', note.eye?.value);
+  if (reading.kind === 'operation') {
+    put('whichEye', reading.note['which-eye']?.value);
+    put('date', reading.note.date?.value);
+    put('lensSerial', reading.note.lens?.serial?.value);
+    put('lensLot', reading.note.lens?.lot?.value);
+    put(
+      'narrative',
+      fingerprint([reading.note.findings?.value, reading.note['free-text']?.value, reading.note.dictation?.value]),
+    );
+  } else if (reading.kind === 'follow-up') {
+    put('pointsTo', reading.note.operation?.value);
+    put('date', reading.note.date?.value);
+  } else {
+    put('pointsTo', reading.note.amends?.value);
+    put('at', reading.note.at?.value);
+  }
+  return facts as unknown as NoteFacts;
+}
+
+/** Facts by id, made once per list of facts. */
+const indexes = new WeakMap<readonly NoteFacts[], Map<string, NoteFacts[]>>();
+
+/** All notes of the set with this id. */
+export function notesWithId(set: NoteSet, id: string): readonly NoteFacts[] {
+  let index = indexes.get(set.facts);
+  if (index === undefined) {
+    index = new Map();
+    for (const facts of set.facts) {
+      if (facts.id === undefined) continue;
+      const same = index.get(facts.id);
+      if (same === undefined) index.set(facts.id, [facts]);
+      else same.push(facts);
+    }
+    indexes.set(set.facts, index);
+  }
+  return index.get(id) ?? [];
+}
+
+const NARRATIVE_FROM = 60;
+
+function fingerprint(texts: readonly (string | undefined)[]): string | undefined {
+  const words = texts
+    .filter((text) => text !== undefined)
+    .join(' ')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/gu, ' ')
+    .trim();
+  if (words.length < NARRATIVE_FROM) return undefined;
+  let hash = 0xcbf29ce484222325n;
+  for (let i = 0; i < words.length; i++)
+    hash = BigInt.asUintN(64, (hash ^ BigInt(words.charCodeAt(i))) * 0x100000001b3n);
+  return hash.toString(16);
+}
