@@ -1,0 +1,56 @@
+import type { Field, GroupPlan, Plan, Quantity, ValuePlan } from '@sideport/schemas';
+import type { Json } from './json-text.ts';
+import { isField, isGroup, isList, type Group } from './members.ts';
+import { amountOf, decimalsOf, tidyText } from './written-value.ts';
+
+export type PlainNote = Readonly<Record<string, Json>>;
+
+/**
+ * A record of a note as plain data under the note's own field names. Numbers are text, as written; a field that
+ * says why it has no value is `{"said": "none"}`; a field that is not there is left out.
+ */
+export function plainNote(note: Group, plan: GroupPlan): PlainNote {
+  const result: Record<string, Json> = {};
+  for (const [key, field] of plan.fields) {
+    const member = note[key];
+    const word = note.$.said[key]?.word;
+    const plain = member === undefined ? undefined : plainMember(member, field);
+    if (plain !== undefined) result[key] = plain;
+    else if (word !== undefined) result[key] = { said: word };
+  }
+  return result;
+}
+
+function plainMember(member: unknown, plan: Plan): Json | undefined {
+  if (plan.kind === 'group') return isGroup(member) ? plainNote(member, plan) : undefined;
+  if (plan.kind === 'value') return isField(member) ? plainValue(member, plan) : undefined;
+  if (!isList(member)) return undefined;
+  return member.items.map((item) => plainMember(item, plan.item)).filter((item) => item !== undefined);
+}
+
+/** A word, text or date as text, yes or no as a boolean, a quantity with its unit, anything composed as written. */
+function plainValue(field: Field<unknown>, { notation }: ValuePlan): Json {
+  const { value } = field;
+  if (typeof value === 'boolean' || typeof value === 'string') return value;
+  if (typeof value === 'number') return String(value);
+  if (isQuantity(value)) {
+    return value.unit === '' ? { value: amountOf(value) } : { value: amountOf(value), unit: value.unit };
+  }
+  return { written: tidyText(field, notation), ...parts(value, decimalsOf(field.text)) };
+}
+
+function isQuantity(value: unknown): value is Quantity {
+  return typeof value === 'object' && value !== null && 'amount' in value && !('meridian' in value);
+}
+
+/** The parts of a composed value; a number that was typed keeps its digits, one that was worked out has its own. */
+function parts(value: unknown, typed: readonly string[]): Record<string, Json> {
+  const result: Record<string, Json> = {};
+  if (typeof value !== 'object' || value === null) return result;
+  for (const [key, member] of Object.entries(value)) {
+    if (typeof member === 'number') result[key] = typed.find((text) => Number(text) === member) ?? String(member);
+    else if (typeof member === 'string' || typeof member === 'boolean' || member === null) result[key] = member;
+    else if (member !== undefined) result[key] = parts(member, typed);
+  }
+  return result;
+}
