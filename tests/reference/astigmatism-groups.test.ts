@@ -2,11 +2,9 @@ import jstat from 'jstat';
 import { EigenvalueDecomposition, Matrix, inverse } from 'ml-matrix';
 import { sampleCovariance } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
-import {
-  summariseAstigmatism,
-  toDoubleAngle,
-  type Astigmatism,
-} from '../../server/src/note/statistics/astigmatism-groups.ts';
+import { toPoint } from '../../server/src/note/calculations/astigmatism/double-angle.ts';
+import type { Vector } from '../../server/src/note/calculations/quantities.ts';
+import { summariseAstigmatism } from '../../server/src/note/statistics/astigmatism-groups.ts';
 
 const pairs: readonly (readonly [number, number])[] = [
   [0.45, 175],
@@ -20,7 +18,7 @@ const pairs: readonly (readonly [number, number])[] = [
   [0.55, 178],
   [0.33, 150],
 ];
-const eyes: readonly Astigmatism[] = pairs.map(([magnitude, axis]) => ({ magnitude, axis }));
+const eyes: readonly Vector[] = pairs.map(([magnitude, axis]) => ({ magnitude, axis }));
 
 // Formulas: Hotelling 1931; Holladay, Moran, Kezirian, J Cataract Refract Surg 2001;27:61-79 (from memory).
 test('ten eyes: values of an independent implementation in Python', () => {
@@ -45,7 +43,7 @@ test('ten eyes: values of an independent implementation in Python', () => {
 });
 
 describe('against general-purpose libraries', () => {
-  const points = eyes.map(toDoubleAngle);
+  const points = eyes.map(toPoint);
   const xs = points.map((p) => p.x);
   const ys = points.map((p) => p.y);
   const n = points.length;
