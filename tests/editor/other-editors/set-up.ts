@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -74,5 +74,7 @@ export function runEditor(language: 'lua' | 'elisp', job: Job): Seen {
     return seen;
   } catch {
     throw new Error(`${command} showed nothing:\n${run.stdout}${run.stderr}`);
+  } finally {
+    rmSync(folder, { recursive: true });
   }
 }

@@ -44,9 +44,11 @@ export async function startEditorServer(vsix: string): Promise<EditorServer> {
   writeFileSync(join(userData, 'User', 'settings.json'), JSON.stringify(userSettings));
   const state = ['--user-data-dir', userData, '--server-data-dir', join(scratch, 'server')];
   const common = [main, ...state, '--extensions-dir', join(scratch, 'extensions'), '--accept-server-license-terms'];
-  const env = Object.fromEntries(
-    Object.entries(process.env).filter(([name]) => !/^(?:VSCODE_|VITEST|NODE_OPTIONS$|NODE_ENV$)/.test(name)),
+  const inherited = Object.entries(process.env).filter(
+    ([name]) => !/^(?:VSCODE_|VITEST|NODE_OPTIONS$|NODE_ENV$)/.test(name),
   );
+  // The editor leaves its sockets where temporary files go.
+  const env = { ...Object.fromEntries(inherited), TMPDIR: scratch };
   const installed = spawnSync(node, [...common, '--install-extension', vsix], { encoding: 'utf8', env });
   if (installed.status !== 0)
     throw new Error(`The extension does not install:\n${installed.stdout}${installed.stderr}`);

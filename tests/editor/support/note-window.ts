@@ -36,7 +36,8 @@ export class NoteWindow {
   static async open(browser: Browser, { files, open, settings, size }: WindowOptions): Promise<NoteWindow> {
     const { authority, folders } = inject('editor');
     const folder = mkdtempSync(join(folders, 'set-'));
-    const all = settings === undefined ? files : { ...files, '.vscode/settings.json': JSON.stringify(settings) };
+    const settingsFile = JSON.stringify({ 'editor.minimap.enabled': false, ...settings });
+    const all = { ...files, '.vscode/settings.json': settingsFile };
     for (const [name, text] of Object.entries(all)) {
       mkdirSync(dirname(join(folder, name)), { recursive: true });
       writeFileSync(join(folder, name), text);
@@ -110,12 +111,27 @@ export class NoteWindow {
     return this.page.locator('.suggest-widget.visible .monaco-list-row');
   }
 
+  /** Goes to the next place of what a completion wrote, as a person does who sees a suggestion in the way. */
+  async nextPlace(): Promise<void> {
+    if (await this.suggestions().first().isVisible()) await this.page.keyboard.press('Escape');
+    await this.page.keyboard.press('Tab');
+  }
+
   async command(title: string): Promise<void> {
     await this.page.keyboard.press('F1');
     await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
     await this.page.keyboard.insertText(title);
     await this.page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
     await this.page.keyboard.press('Enter');
+  }
+
+  async openFile(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+P');
+    await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
+    await this.page.keyboard.insertText(name);
+    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor();
+    await this.page.keyboard.press('Enter');
+    await this.page.locator('.tab.active', { hasText: name }).waitFor();
   }
 
   async paste(text: string): Promise<void> {

@@ -1,0 +1,33 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { noteServers } from './support/note-server.ts';
+import { NoteWindow, launchBrowser } from './support/note-window.ts';
+import { sample } from './support/samples.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+test('when nothing checks the note the status bar says so, and a click starts checking again', async () => {
+  const files = { 'one.opnote.yaml': sample('sound/long-eye-ring.opnote.yaml') };
+  const window = await NoteWindow.open(browser, { files, open: 'one.opnote.yaml' });
+  const notChecking = window.status('Not checking');
+  // The client starts a server that has died again, until it has died too often.
+  await expect
+    .poll(
+      async () => {
+        for (const server of noteServers()) process.kill(server, 'SIGKILL');
+        return notChecking.isVisible();
+      },
+      { timeout: 90_000, interval: 500 },
+    )
+    .toBe(true);
+  expect(noteServers()).toEqual([]);
+
+  await notChecking.click();
+  await window.status('Note: no remarks').waitFor();
+  expect(noteServers()).toHaveLength(1);
+  await window.close();
+});

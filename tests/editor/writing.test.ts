@@ -1,0 +1,87 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { NoteWindow, launchBrowser } from './support/note-window.ts';
+import { picturePath, sample } from './support/samples.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const NAME = 'one.opnote.yaml';
+const sound = sample('sound/long-eye-ring.opnote.yaml');
+const head = 'opnote: 1\nrecord: operation\nstatus: draft\nid: OP-1\ndate: 2031-03-14\neye: left\n';
+// Fast for a person, and slow enough for suggestions to open between two keys.
+const KEY_MS = 12;
+
+const openNote = (text: string): Promise<NoteWindow> =>
+  NoteWindow.open(browser, { files: { [NAME]: text }, open: NAME });
+
+test('completion writes a section with its fields at the right indentation', async () => {
+  const window = await openNote(head);
+  await window.goToEndOf('eye: left');
+  await window.page.keyboard.press('Enter');
+  await window.page.keyboard.type('incis', { delay: 60 });
+  const row = window.suggestions().filter({ hasText: 'incisions …' });
+  await row.waitFor();
+  await window.page.screenshot({ path: picturePath('completion') });
+  await row.click();
+  await window.line('width:').waitFor();
+  const [kind, at, width] = ['main', 'temporal', '2.2'];
+  await window.page.keyboard.type(kind, { delay: 60 });
+  await window.nextPlace();
+  await window.page.keyboard.type(at, { delay: 60 });
+  await window.nextPlace();
+  await window.page.keyboard.type(width, { delay: 60 });
+  await window.page.keyboard.press('Escape');
+  const saved = await window.saved();
+  expect(saved.slice(head.length)).toMatch(/^incisions:\n {2}- kind: main\n {4}at: temporal\n {4}width: 2\.2 mm\n/);
+  await window.close();
+});
+
+test('the hover over a field shows what was computed from it, and by which source', async () => {
+  const window = await openNote(sound);
+  const hover = await window.hover('axial-length: 29.60 mm', '29.60');
+  expect(hover).toMatch(/axial length/i);
+  expect(hover).toMatch(/source/i);
+  await window.page.screenshot({ path: picturePath('hover') });
+  await window.close();
+});
+
+test('a computed value beside a line follows the number it depends on', async () => {
+  const window = await openNote(sound);
+  const hint = window.line('k2: 44.50 D @ 95').locator('[class*="dyn-rule"]', { hasText: /\d/ });
+  await hint.first().waitFor();
+  const before = await window.lineText('k2: 44.50 D @ 95');
+  expect(before).toContain('1.25 D');
+  await window.goToEndOf('k2: 44.50 D @ 95');
+  for (let back = 0; back < ' D @ 95'.length; back += 1) await window.page.keyboard.press('ArrowLeft');
+  for (let digit = 0; digit < '4.50'.length; digit += 1) await window.page.keyboard.press('Backspace');
+  await window.page.keyboard.type('5.25');
+  await window.page.keyboard.press('Escape');
+  await window.line('k2: 45.25 D @ 95').getByText('2.00 D').first().waitFor();
+  await window.close();
+});
+
+test('a whole note typed by keyboard, line by line with Enter, is exactly that note', async () => {
+  const window = await openNote('');
+  await window.page.locator('.editor-instance .view-lines').click();
+  for (const line of sound.split('\n').slice(0, -1)) {
+    await window.page.keyboard.type(line, { delay: KEY_MS });
+    await window.page.keyboard.press('Enter', { delay: KEY_MS });
+  }
+  expect(await window.saved()).toBe(sound);
+  await window.status('Note: no remarks').waitFor();
+  await window.close();
+});
+
+test('a whole note pasted is exactly that note', async () => {
+  const window = await openNote('');
+  await window.page.locator('.editor-instance .view-lines').click();
+  await window.paste(sound);
+  await window.line('opnote: 1').waitFor();
+  await window.status('Note: no remarks').waitFor();
+  expect(await window.saved()).toBe(sound);
+  await window.close();
+});
