@@ -31,15 +31,17 @@ export function quantityIn(
     bareNumber: true,
     pattern: unit === '' ? `^${number}$` : `^${number}\\s*(?:${units})?$`,
     examples: [options.example],
-    read: (text) => readQuantity(text, unit, expected),
+    read: (text) => readQuantity(text, unit, expected, options.signed === true),
     write: (text) => writeQuantity(text, unit),
   };
 }
 
-function readQuantity(text: string, unit: string, expected: string): Reading<Quantity> {
+function readQuantity(text: string, unit: string, expected: string, signed: boolean): Reading<Quantity> {
   const match = shape.exec(text);
   const decimal = match?.[1] === undefined ? undefined : readDecimal(match[1]);
   if (match === null || decimal === undefined || hasDecimalComma(text)) return unreadable(text, expected);
+  if (decimal.amount < 0 && !signed)
+    return bad('unreadable-value', `“${text}” is below zero, which cannot be. Expected ${expected}.`);
   const spelling = (match[2] ?? '').trim();
   if (spelling === '') return good({ amount: decimal.amount, unit, typed: decimal.typed });
   if (unit === '') return unreadable(text, expected);

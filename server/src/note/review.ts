@@ -6,7 +6,7 @@ import { computeNote, type ComputedNote } from './computing/compute-note.ts';
 import type { Department, Operation } from '@sideport/schemas';
 import type { NoteReading } from './reading/note-reading.ts';
 import { readNote } from './reading/read-note.ts';
-import { widen } from './reading/read-tree.ts';
+import { widen } from './reading/widen.ts';
 import type { Remark } from './remark.ts';
 import { notesWithId, type NoteSet } from './set/note-set.ts';
 

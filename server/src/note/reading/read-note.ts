@@ -30,7 +30,7 @@ export function readNote(text: string, kind?: 'department'): NoteReading {
   const values: ReadValue[] = [];
   const reader = new SectionReader({ text, tree, status, remarks, values });
   const note = reader.group(recordPlan(record), tree.root, { span: tree.root.span, key: null, path: [] });
-  return { text, tree, remarks, values, status, kind: record, note } as NoteReading;
+  return { text, tree, remarks, values, status, kind: record, note };
 }
 
 function statusOf(root: MapNode): Status {

@@ -138,6 +138,7 @@ export class SectionReader {
   }
 
   private emptyValue(plan: Plan, key: string, place: Place): void {
+    if (this.faultBehind(place.span.end)) return;
     const instead =
       plan.guide.says === undefined
         ? '“not recorded”'
@@ -151,6 +152,13 @@ export class SectionReader {
       related: [],
       fixes: [],
     });
+  }
+
+  /** Whether the rest of the line was already remarked on: then its value is not missing but refused. */
+  private faultBehind(offset: number): boolean {
+    const { text, tree } = this.state;
+    const lineEnd = text.indexOf('\n', offset);
+    return tree.faults.some(({ span }) => span.start >= offset && (lineEnd < 0 || span.start < lineEnd));
   }
 
   private emptyItem(plan: ListPlan, node: ListNode, index: number, place: Place): void {

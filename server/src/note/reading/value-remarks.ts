@@ -60,7 +60,7 @@ export function amountOf(value: unknown): number | undefined {
 
 /** Plain digits that other readers of YAML turn into another number: leading zeros, hexadecimal, exponents. */
 function changedByOthers(text: string): boolean {
-  if (/^[+-]?\d+$/u.test(text)) return /^[+-]?0\d/u.test(text) || /^\+/u.test(text) || text.length > 15;
+  if (/^[+-]?\d+$/u.test(text)) return /^[+-]?0\d/u.test(text) || text.startsWith('+') || text.length > 15;
   return (
     /^0x[\da-f]+$/iu.test(text) || /^0o[0-7]+$/u.test(text) || /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu.test(text)
   );
