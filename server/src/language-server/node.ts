@@ -1,0 +1,13 @@
+import { createConnection } from 'vscode-languageserver/node';
+import { diskFiles } from './disk-files.ts';
+import { startNoteServer } from './start-server.ts';
+
+// Editors other than VS Code start the server with nothing behind its name.
+const channels = /^--(stdio|node-ipc|socket|pipe|clientProcessId)/;
+if (!process.argv.some((argument) => channels.test(argument))) process.argv.push('--stdio');
+
+startNoteServer(createConnection(), {
+  // Two turns: a message that has arrived already is taken in between them.
+  later: (work) => setImmediate(() => setImmediate(work)),
+  files: diskFiles,
+});

@@ -1,0 +1,185 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { complete } from '../../server/src/note/editing/complete.ts';
+import { readNote } from '../../server/src/note/reading/read-note.ts';
+import { choose, labelsAt, proposalsAt } from './mark.ts';
+
+describe('fields', () => {
+  it('are those still missing, in the order of an operation, the next one first', () => {
+    const labels = labelsAt('opnote: 1\nrecord: operation\nid: OP-1\n‸');
+    expect(labels.slice(0, 3)).toEqual(['date', 'start', 'finish']);
+    expect(labels.at(-1)).toBe('status');
+    expect(labels).not.toContain('opnote');
+  });
+
+  it('of an entry of a list stand below its first one', () => {
+    const note = 'opnote: 1\nincisions:\n  - kind: main\n    ‸';
+    expect(labelsAt(note).slice(0, 2)).toEqual(['at', 'width']);
+    expect(choose(note, 'at')).toBe('opnote: 1\nincisions:\n  - kind: main\n    at: ');
+  });
+
+  it('get the indentation of what they belong to, wherever the cursor stands', () => {
+    const start = 'opnote: 1\npreop:\n  biometry:\n    axial-length: 23.50 mm\n';
+    expect(choose(`${start}‸`, 'k1')).toBe(`${start}    k1: `);
+    expect(choose(`${start}k‸`, 'k1')).toBe(`${start}    k1: `);
+    expect(choose(`${start}    ‸`, 'k1')).toBe(`${start}    k1: `);
+    expect(choose(`${start}      k‸`, 'k1')).toBe(`${start}    k1: `);
+    expect(choose(`${start}  ‸`, 'pupil')).toBe(`${start}  pupil: `);
+    expect(choose(`${start}lens‸`, 'lens')).toBe(`${start}lens:\n  `);
+    expect(labelsAt(`${start}  ‸`)[0]).toBe('pupil');
+  });
+
+  it('are kept out where they would tear the lines below from their section', () => {
+    const labels = labelsAt('opnote: 1\npreop:\n  pressure: 15 mmHg\n‸\n  pupil: 7.0 mm\nplan:\n  target: 0 D\n');
+    expect(labels).toContain('refraction');
+    expect(labels).not.toContain('lens');
+  });
+
+  it.each([2, 4])('follow an indentation of %i blanks', (blanks) => {
+    const by = ' '.repeat(blanks);
+    const start = `opnote: 1\npreop:\n${by}pressure: 15 mmHg\n`;
+    expect(choose(`${start}${by}‸`, 'pupil')).toBe(`${start}${by}pupil: `);
+    expect(choose(`${start}‸`, 'pupil')).toBe(`${start}${by}pupil: `);
+  });
+
+  it('of a section with nothing in it yet are one step deeper', () => {
+    const start = 'opnote: 1\ncapsulotomy:\n';
+    expect(choose(`${start}‸`, 'technique')).toBe(`${start}  technique: `);
+    expect(choose(`${start}  te‸`, 'technique')).toBe(`${start}  technique: `);
+  });
+
+  it('come with the dash of a list', () => {
+    const start = 'opnote: 1\nincisions:\n  - kind: main\n    at: temporal\n';
+    expect(choose(`${start}  - ‸`, 'kind')).toBe(`${start}  - kind: `);
+    expect(choose(`${start}  ‸`, '- incision')).toBe(`${start}  - `);
+    expect(choose('opnote: 1\nincisions:\n  - ‸', 'kind')).toBe('opnote: 1\nincisions:\n  - kind: ');
+    expect(choose('opnote: 1\n‸', 'incisions')).toBe('opnote: 1\nincisions:\n  - ');
+  });
+
+  it('are proposed only on a line that is blank otherwise', () => {
+    expect(labelsAt('opnote: 1\nki‸nd: main\n')).toEqual([]);
+    expect(labelsAt('opnote: 1\neye: left ‸# dominant\n').slice(0, 1)).not.toContain('date');
+    expect(labelsAt('opnote: 1\n# ‸\n')).toEqual([]);
+    expect(labelsAt('opnote: 1\neye‸: left\n')).toEqual([]);
+  });
+
+  it('do not swallow the line below a half-typed one', () => {
+    const text = 'opnote: 1\neye: right\nle‸\ncomplications: none\n';
+    expect(choose(text, 'lens')).toBe('opnote: 1\neye: right\nlens:\n  \ncomplications: none\n');
+    expect(labelsAt(text)).not.toContain('complications');
+  });
+
+  it('of the kind of record that is written', () => {
+    expect(labelsAt('opnote: 1\nrecord: follow-up\n‸')).toContain('visit');
+    expect(labelsAt('opnote: 1\nrecord: follow-up\n‸')).not.toContain('incisions');
+  });
+
+  it('begin an empty note', () => {
+    expect(labelsAt('‸').slice(0, 3)).toEqual(['opnote', 'record', 'status']);
+    expect(choose('\uFEFF‸', 'opnote')).toBe('\uFEFFopnote: ');
+  });
+
+  it('that can be said to be none say it in one word, at the writer’s choice', () => {
+    expect(choose('opnote: 1\n‸', 'complications: none')).toBe('opnote: 1\ncomplications: none');
+  });
+});
+
+describe('whole sections', () => {
+  it('have a place at each usual field, and nothing filled in', () => {
+    expect(choose('opnote: 1\n‸', 'capsulotomy …')).toBe(
+      'opnote: 1\ncapsulotomy:\n  technique: ‹1›\n  diameter: ‹2› mm\n  off-centre: ‹3›\n  outcome: ‹4›‹0›',
+    );
+  });
+
+  it('begin a list with its first entry', () => {
+    expect(choose('opnote: 1\n‸', 'incisions …')).toBe(
+      'opnote: 1\nincisions:\n  - kind: ‹1›\n    at: ‹2›\n    width: ‹3› mm\n    plane: ‹4›‹0›',
+    );
+  });
+
+  it('hold the sections below them', () => {
+    expect(choose('opnote: 1\n‸', 'nucleus …')).toContain('  steps:\n    - step: ‹2›\n      bottle-height: ‹3› cm\n');
+  });
+
+  it('can be read at once, with nothing but empty values to remark on', () => {
+    for (const { label, snippet } of proposalsAt('opnote: 1\nrecord: operation\n‸')) {
+      if (snippet !== true) continue;
+      const filled = choose('opnote: 1\nrecord: operation\n‸', label).replace(/‹\d+›(?: [^\n]+|°)?/g, '');
+      const checks = readNote(filled).remarks.map(({ check }) => check);
+      expect(checks.filter((check) => check !== 'empty-value' && check !== 'expected-list')).toEqual([]);
+    }
+  });
+});
+
+describe('values', () => {
+  it('are the terms of the vocabulary, and come only behind a colon and a blank', () => {
+    expect(labelsAt('opnote: 1\neye: ‸')).toEqual(['right', 'left', 'not recorded']);
+    expect(labelsAt('opnote: 1\neye:‸')).toEqual([]);
+    expect(choose('opnote: 1\neye: l‸', 'left')).toBe('opnote: 1\neye: left');
+    expect(choose('opnote: 1\neye: ‸\nseat: superior\n', 'left')).toBe('opnote: 1\neye: left\nseat: superior\n');
+  });
+
+  it('replace the whole value, with blanks in it, and keep the comment behind it', () => {
+    expect(choose('opnote: 1\nprocedure: phaco‸ and iol # as listed\n', 'phacoemulsification with lens')).toBe(
+      'opnote: 1\nprocedure: phacoemulsification with lens # as listed\n',
+    );
+  });
+
+  it('find a term by its synonym', () => {
+    const [lens] = proposalsAt('opnote: 1\nlens:\n  placed: ‸');
+    expect(lens).toMatchObject({ label: 'capsular bag' });
+    expect(lens?.filter).toContain('in the bag');
+  });
+
+  it('are offered in brackets, without those already there', () => {
+    expect(labelsAt('opnote: 1\ncomorbidity: [glaucoma, ‸]')).not.toContain('glaucoma');
+    expect(choose('opnote: 1\ncomorbidity: [glaucoma, high‸]', 'high myopia')).toBe(
+      'opnote: 1\ncomorbidity: [glaucoma, high myopia]',
+    );
+    expect(choose('opnote: 1\ncomorbidity: [gl‸, high myopia]', 'glaucoma')).toBe(
+      'opnote: 1\ncomorbidity: [glaucoma, high myopia]',
+    );
+  });
+
+  it('are offered behind the dash of a list of terms', () => {
+    const text = 'opnote: 1\ncomorbidity:\n  - glaucoma\n  - hi‸';
+    expect(choose(text, 'high myopia')).toBe('opnote: 1\ncomorbidity:\n  - glaucoma\n  - high myopia');
+    expect(labelsAt(text)).not.toContain('glaucoma');
+  });
+
+  it('end a number with its unit, once a blank says that the number is complete', () => {
+    const text = 'opnote: 1\nincisions:\n  - kind: main\n    width: 2.2';
+    expect(labelsAt(`${text}‸`)).not.toContain('2.2 mm');
+    expect(choose(`${text} ‸`, '2.2 mm')).toBe(`${text} mm`);
+    expect(choose(`${text} m‸`, '2.2 mm')).toBe(`${text} mm`);
+  });
+
+  it('say which word stands for nothing there, last', () => {
+    expect(labelsAt('opnote: 1\ndye: ‸').slice(-2)).toEqual(['none', 'not recorded']);
+    expect(labelsAt('opnote: 1\ncomplications: ‸')).toEqual(['none', 'not recorded']);
+  });
+
+  it('are not offered within prose, quotes or blocks', () => {
+    expect(labelsAt('opnote: 1\nfindings: deep cham‸')).toEqual(['not recorded']);
+    expect(labelsAt('opnote: 1\neye: "le‸')).toEqual([]);
+    expect(labelsAt('opnote: 1\nfree-text: |\n  the eye: ‸\n')).toEqual([]);
+    expect(labelsAt('opnote: 1\nunheard-of: ‸')).toEqual([]);
+  });
+});
+
+describe('a note typed letter by letter', () => {
+  const sample = readFileSync(new URL('../../samples/sound/long-eye-ring.opnote.yaml', import.meta.url), 'utf8');
+
+  it('is answered at every letter, and nothing typed is lost outside the word at the cursor', () => {
+    for (let offset = 0; offset <= sample.length; offset++) {
+      const text = sample.slice(0, offset);
+      const lineStart = text.lastIndexOf('\n') + 1;
+      for (const { replace, insert } of complete({ reading: readNote(text), surroundings: {} }, offset)) {
+        expect(
+          replace.start >= lineStart && replace.end === offset,
+          `${JSON.stringify(replace)} ${offset} ${insert}`,
+        ).toBe(true);
+      }
+    }
+  });
+});

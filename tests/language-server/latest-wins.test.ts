@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { latestWins } from '../../server/src/language-server/latest-wins.ts';
+
+/** A queue of messages that takes in one in each turn, as the protocol's own reader does. */
+function turns() {
+  let waiting: (() => void)[] = [];
+  const later = (work: () => void) => void waiting.push(() => waiting.push(work));
+  const run = (messages: readonly (() => void)[]) => {
+    const left = [...messages];
+    while (left.length > 0 || waiting.length > 0) {
+      const now = waiting;
+      waiting = [];
+      for (const work of now) work();
+      left.shift()?.();
+    }
+  };
+  return { later, run };
+}
+
+it('does the work once for a burst of edits, after the last of them', () => {
+  const { later, run } = turns();
+  const done: string[] = [];
+  let version = 0;
+  const reviews = latestWins<string>(later, (uri) => void done.push(`${uri} ${version}`));
+  run(
+    Array.from({ length: 20 }, (_, index) => () => {
+      version = index + 1;
+      reviews.ask('note');
+    }),
+  );
+  expect(done).toEqual(['note 20']);
+});
+
+it('works again for a later edit, and for each document', () => {
+  const { later, run } = turns();
+  const done: string[] = [];
+  const reviews = latestWins<string>(later, (uri) => void done.push(uri));
+  const pause = () => undefined;
+  run([() => reviews.ask('a'), () => reviews.ask('b'), pause, pause, pause, pause, pause, () => reviews.ask('a')]);
+  expect(done).toEqual(['a', 'b', 'a']);
+});
+
+it('does not work for a document that was closed meanwhile', () => {
+  const { later, run } = turns();
+  const done: string[] = [];
+  const reviews = latestWins<string>(later, (uri) => void done.push(uri));
+  run([() => reviews.ask('a'), () => reviews.drop('a')]);
+  expect(done).toEqual([]);
+});
