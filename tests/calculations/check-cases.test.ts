@@ -93,12 +93,12 @@ function keratometry([p1 = NaN, a1 = NaN, p2 = NaN, a2 = NaN]: Numbers) {
   };
 }
 
-function alpins([before, target, after]: readonly [Numbers, Numbers, Numbers]) {
-  const [pre, aim, post] = [before, target, after].map(([m = NaN, a = NaN]) => vector(m, a)) as [
-    Vector,
-    Vector,
-    Vector,
-  ];
+function alpins([[m1 = NaN, a1 = NaN], [m2 = NaN, a2 = NaN], [m3 = NaN, a3 = NaN]]: readonly [
+  Numbers,
+  Numbers,
+  Numbers,
+]) {
+  const [pre, aim, post] = [vector(m1, a1), vector(m2, a2), vector(m3, a3)];
   const aimed = answer(treatment.targetInducedAstigmatism({ before: pre, target: aim }));
   const induced = answer(inducedAstigmatism({ before: pre, after: post }));
   const difference = answer(treatment.differenceVector({ target: aim, after: post }));
@@ -364,5 +364,6 @@ const RUN: Readonly<Record<string, (given: never) => unknown>> = {
 test.each(cases.map((one) => [one.id, one.what, one] as const))('%s: %s', (_id, what, { in: given, out, tol }) => {
   const run = RUN[what];
   if (run === undefined) throw new Error(`no function answers "${what}"`);
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the cases are data of many shapes
   expect(unlike(run(given as never), out, tol)).toBeUndefined();
 });

@@ -57,6 +57,7 @@ export function calculation<I extends object, V>(definition: Definition<I, V>): 
   const fields = Object.entries<Field>(definition.inputs);
   const { unit, method, source } = definition;
   const run = (input: I): Outcome<V> => {
+    if (typeof input !== 'object' || input === null) return refused('no values were given');
     for (const [key, field] of fields) {
       const fault = field.fault(part(input, key));
       if (fault !== undefined) return refused(fault);

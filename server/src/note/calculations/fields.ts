@@ -8,7 +8,9 @@ export interface Field {
   fault: (value: unknown) => string | undefined;
 }
 
-const withUnit = (value: number, unit: string): string => (unit === '' ? `${value}` : `${value} ${unit}`);
+/** A number as a message writes it: no digits that only the arithmetic put there. */
+const written = (value: number): string => String(Number(value.toPrecision(6)));
+const withUnit = (value: number, unit: string): string => (unit === '' ? written(value) : `${written(value)} ${unit}`);
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
 /** A number with a unit, accepted from `from` to `to`, both included. */

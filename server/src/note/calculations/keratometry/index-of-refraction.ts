@@ -2,4 +2,4 @@
 export const USUAL_INDEX = 1.3375;
 
 /** Power (D) of a corneal radius (mm) under a keratometric index. */
-export const powerOfRadius = (radiusMm: number, index: number): number => (1000 * (index - 1)) / radiusMm;
+export const powerOfRadius = (radiusMm: number, index: number): number => (1000 * index - 1000) / radiusMm;
