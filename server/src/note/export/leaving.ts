@@ -1,0 +1,35 @@
+import type { Amendment, FollowUp, Operation } from '@sideport/schemas';
+import type { CodeSuggestions } from '../codes/suggestion.ts';
+import type { ComputedValue } from '../computing/computed.ts';
+import type { DateChoice } from '../deidentify/dates.ts';
+
+/** One operation as it leaves. What was computed comes from the note before anything was taken out of it. */
+export interface LeavingOperation {
+  readonly kind: 'operation';
+  readonly note: Operation;
+  readonly computed: readonly ComputedValue[];
+  readonly derived: Derived;
+  readonly codes?: CodeSuggestions;
+  /** Amendments of this note, oldest first. */
+  readonly amendments: readonly Amendment[];
+}
+
+export interface LeavingFollowUp {
+  readonly kind: 'follow-up';
+  readonly note: FollowUp;
+  readonly computed: readonly ComputedValue[];
+}
+
+export type Leaving = LeavingOperation | LeavingFollowUp;
+
+/** Values that need fields which may be taken out. */
+export interface Derived {
+  /** Years on the day of the operation. */
+  readonly ageYears?: string;
+  readonly durationMinutes?: string;
+  /** The audit definition of posterior capsule rupture; undefined where a fact is missing. */
+  readonly capsuleRupture?: boolean;
+}
+
+/** How dates stand in what leaves. */
+export type LeavingDates = 'as recorded' | DateChoice;

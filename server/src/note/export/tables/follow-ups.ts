@@ -1,0 +1,60 @@
+import { sides } from '@sideport/schemas/vocabulary/head.ts';
+import { leakTests, placements } from '@sideport/schemas/vocabulary/outcome.ts';
+import { amount, logmar, word } from '../cell-values.ts';
+import type { LeavingDates, LeavingFollowUp } from '../leaving.ts';
+import type { Table } from '../table.ts';
+import { columnsOf } from './column.ts';
+import { keratometry, refractionPart } from './eye-values.ts';
+
+const { text, key, term, number, date } = columnsOf<LeavingFollowUp>();
+
+/** Later visits; each names its operation. */
+export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
+  return {
+    name: 'follow-ups',
+    title: 'Later visits',
+    key: ['note_id'],
+    columns: [
+      key('note_id', 'Note id', ({ note }) => note.id?.value ?? ''),
+      text('operation_id', 'Note id of the operation', ({ note }) => word(note.operation)),
+      text('patient_ref', 'Patient reference', ({ note }) => word(note.patient?.ref)),
+      term('eye', 'Eye', sides, ({ note }) => word(note.eye)),
+      date('visit', 'Date of the visit', dates, ({ note }) => word(note.date)),
+      text('visit', 'Visit', ({ note }) => word(note.visit)),
+      text('acuity_uncorrected', 'Uncorrected acuity as written', ({ note }) => note.acuity?.uncorrected?.text),
+      number('acuity_uncorrected_logmar', 'Uncorrected acuity', 'logMAR', ({ note }) =>
+        logmar(note.acuity?.uncorrected),
+      ),
+      text('acuity_corrected', 'Best corrected acuity as written', ({ note }) => note.acuity?.corrected?.text),
+      number('acuity_corrected_logmar', 'Best corrected acuity', 'logMAR', ({ note }) =>
+        logmar(note.acuity?.corrected),
+      ),
+      number('refraction_sphere_d', 'Refraction: sphere', 'D', (row) => refractionPart(row.note.refraction, 0)),
+      number('refraction_cylinder_d', 'Refraction: cylinder', 'D', (row) => refractionPart(row.note.refraction, 1)),
+      number('refraction_axis_deg', 'Refraction: axis', 'deg', (row) => refractionPart(row.note.refraction, 2)),
+      number('k1_d', 'Flat keratometry, where written in dioptres', 'D', ({ note }) =>
+        keratometry(note.keratometry?.k1, 'D'),
+      ),
+      number('k1_mm', 'Flat keratometry, where written as a radius', 'mm', ({ note }) =>
+        keratometry(note.keratometry?.k1, 'mm'),
+      ),
+      number('k2_d', 'Steep keratometry, where written in dioptres', 'D', ({ note }) =>
+        keratometry(note.keratometry?.k2, 'D'),
+      ),
+      number('k2_mm', 'Steep keratometry, where written as a radius', 'mm', ({ note }) =>
+        keratometry(note.keratometry?.k2, 'mm'),
+      ),
+      number('pressure_mmhg', 'Intraocular pressure', 'mmHg', ({ note }) => amount(note.pressure)),
+      term('wound', 'Wound', leakTests, ({ note }) => word(note.wound)),
+      term('lens_placed', 'Lens: placement', placements, ({ note }) => word(note.lens?.placed)),
+      number('lens_axis_deg', 'Lens: axis found', 'deg', ({ note }) => amount(note.lens?.axis)),
+      text(
+        'complications',
+        'Complications; “none” is said in the note',
+        ({ note }) =>
+          note.complications?.items.map((one) => one.what?.value ?? 'not recorded').join('; ') ??
+          note.$.said['complications']?.word,
+      ),
+    ],
+  };
+}
