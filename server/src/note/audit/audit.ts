@@ -9,11 +9,11 @@ import { completeness, elementShares } from './completeness.ts';
 import { complicationKinds, complications } from './complications.ts';
 import type { PeriodLength } from './dates.ts';
 import type { Figure, Group } from './figure.ts';
-import { standardGroups, surgeonOf } from './group.ts';
+import { bySurgeonAndPeriod, standardGroups, surgeonOf } from './group.ts';
 import { groupBy } from './group-by.ts';
 import { incisionFigures, incisionGroups, type IncisionGroup } from './incisions.ts';
 import type { AuditPartial } from './partial.ts';
-import { refraction } from './refraction.ts';
+import { refraction, refractionShift } from './refraction.ts';
 import { overdueReviews, reviews, type OverdueReview } from './reviews.ts';
 import { riskedCases, ruptures, scaled, scaleOf, type RiskedCase } from './rupture.ts';
 import { standOuts, type FunnelPoint, type StandOut, type SurgeonChart } from './stand-out.ts';
@@ -117,6 +117,7 @@ function figuresOf(
     ...complicationKinds(cases),
     ...groups.flatMap((group) => ruptures(group, surgeonOf, scale)),
     ...groups.flatMap(refraction),
+    ...bySurgeonAndPeriod(cases, options.period).flatMap(refractionShift),
     ...incisions.flatMap(incisionFigures),
     ...groups.flatMap(acuity),
     ...groups.map(completeness),
@@ -160,7 +161,7 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
       funnel: overallRate === null || !isOverallOpen || events === 0 ? null : { overallRate, points },
       charts,
       predictionErrors: cases.map((one) => one.predictionError).filter((error) => error !== null),
-      doubleAngle: shownIncisions.flatMap(doubleAngleOf),
+      doubleAngle: shownIncisions.filter(({ group }) => 'surgeon' in group).flatMap(doubleAngleOf),
     },
   };
 }

@@ -25,6 +25,16 @@ export function byPeriod(cases: readonly Case[], length: PeriodLength): readonly
   }));
 }
 
+/** Each surgeon in each period. */
+export function bySurgeonAndPeriod(cases: readonly Case[], length: PeriodLength): readonly CaseGroup[] {
+  return bySurgeon(cases).flatMap((surgeon) =>
+    byPeriod(surgeon.cases, length).map(({ group, cases: own }) => ({
+      group: { ...surgeon.group, ...group },
+      cases: own,
+    })),
+  );
+}
+
 /** The whole set, then each surgeon, then each period. */
 export function standardGroups(cases: readonly Case[], length: PeriodLength): readonly CaseGroup[] {
   return [{ group: {}, cases }, ...bySurgeon(cases), ...byPeriod(cases, length)];

@@ -97,3 +97,8 @@ export function refraction({ group, cases }: CaseGroup): readonly Figure[] {
     ...summary.within.map(({ bound, count }) => share(within(bound), group, count, n, missing)),
   ];
 }
+
+/** Only the mean error of a group, for groups of which there are many. */
+export function refractionShift(within: CaseGroup): readonly Figure[] {
+  return refraction(within).filter((one) => one.name === MEAN.name);
+}

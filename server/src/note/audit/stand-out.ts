@@ -53,14 +53,16 @@ function outsideFunnel(point: FunnelPoint, overall: number): StandOut | null {
   };
 }
 
-function chartSignals({ surgeon, risk, ids, dates, chart }: SurgeonChart): readonly StandOut[] {
+function chartSignals({ surgeon, risk, ids, dates, chart }: SurgeonChart): StandOut | null {
+  if (chart.signals.length === 0) return null;
   const against = risk === 'model' ? 'the model' : "the model scaled to the set's own rate";
-  return chart.signals.map((at) => ({
-    kind: 'cusum-signal',
+  const on = chart.signals.map((at) => dates[at] ?? '?').join(', ');
+  return {
+    kind: risk === 'model' ? 'cusum-signal' : 'cusum-signal-own',
     group: { surgeon },
-    message: `The cumulative chart of surgeon ${surgeon} reached its threshold on ${dates[at] ?? '?'}: ruptures came about twice as often, in odds, as ${against} expects.`,
-    notes: ids.slice(at, at + 1),
-  }));
+    message: `The cumulative chart of surgeon ${surgeon} reached its threshold on ${on}: ruptures came about twice as often, in odds, as ${against} expects.`,
+    notes: chart.signals.flatMap((at) => ids.slice(at, at + 1)),
+  };
 }
 
 function shiftedRefraction(figure: Figure): StandOut | null {
@@ -100,6 +102,7 @@ const SIGNIFICANT = 0.05;
 
 /** A group of incisions whose mean effect is large and not chance. */
 function strongIncision({ group, summary }: IncisionGroup): StandOut | null {
+  if (!('surgeon' in group)) return null;
   const p = summary?.hotelling?.p ?? null;
   if (summary === null || p === null || p >= SIGNIFICANT || summary.centroid.magnitude < LARGE_CENTROID_D) return null;
   return {
@@ -142,7 +145,7 @@ export function standOuts(input: StandOutInput): readonly StandOut[] {
   const whole = new Map(figures.filter((f) => Object.keys(f.group).length === 0).map((f) => [f.name, f]));
   return [
     ...(overallRate === null ? [] : funnel.map((point) => outsideFunnel(point, overallRate))),
-    ...charts.flatMap(chartSignals),
+    ...charts.map(chartSignals),
     ...figures.map(shiftedRefraction),
     surprises(cases),
     ...incisions.map(strongIncision),

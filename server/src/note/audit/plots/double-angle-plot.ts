@@ -16,7 +16,8 @@ const RAYS = [
 
 function ring(radiusD: number, scale: number): string {
   const circle = element('circle', { cx: CENTRE, cy: CENTRE, r: radiusD * scale, class: 'grid' });
-  const written = element('text', { x: CENTRE + 2, y: CENTRE - radiusD * scale - 2 }, plain(`${radiusD} D`));
+  const aside = radiusD * scale * Math.SQRT1_2;
+  const written = element('text', { x: CENTRE + aside + 1, y: CENTRE + aside + 9 }, plain(`${radiusD} D`));
   return circle + written;
 }
 

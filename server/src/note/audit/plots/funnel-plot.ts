@@ -44,7 +44,7 @@ export function funnelPlot({ overallRate, points }: NonNullable<AuditPlots['funn
       }),
       ...points.flatMap((point, index) => {
         const at = place(point.n, point.adjustedRate);
-        return [mark(at, index), label({ x: at.x + 2, y: at.y }, point.surgeon)];
+        return [mark(at, index), label({ x: at.x, y: at.y - 14 }, point.surgeon, 'middle')];
       }),
     ],
   );

@@ -9,6 +9,7 @@ table { border-collapse: collapse; width: 100%; font-size: 0.86rem; }
 thead { display: table-header-group; }
 th, td { text-align: left; padding: 0.15rem 0.5rem; border-bottom: 1px solid #8888; vertical-align: top; font-weight: normal; }
 thead th { font-weight: bold; }
+td { white-space: nowrap; }
 .number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .makings { font-size: 0.8rem; }
 figure { margin: 1rem 0; break-inside: avoid; } figcaption { font-size: 0.8rem; }
