@@ -106,6 +106,18 @@ export class NoteWindow {
     await this.page.keyboard.press('End');
   }
 
+  /** Waits until the cursor stands on a line that holds the words. */
+  async cursorIsOn(words: string | RegExp): Promise<void> {
+    const lines = readFileSync(join(this.folder, this.#open), 'utf8').split('\n');
+    const wanted = lines.flatMap((line, index) =>
+      (typeof words === 'string' ? line.includes(words) : words.test(line)) ? [index + 1] : [],
+    );
+    const position = this.page.locator('#status\\.editor\\.selection', {
+      hasText: new RegExp(`^\\s*Ln (?:${wanted.join('|')}), `),
+    });
+    await position.waitFor();
+  }
+
   /** The rows of the open suggestion list. */
   suggestions(): Locator {
     return this.page.locator('.suggest-widget.visible .monaco-list-row');
