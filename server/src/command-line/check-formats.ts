@@ -1,0 +1,22 @@
+import type { ReportedNote, ReportOptions } from '../note/reports/report-input.ts';
+import { summaryOf } from './summary.ts';
+import { textReport } from './text-report.ts';
+
+export interface CheckFormat {
+  readonly name: string;
+  write(notes: readonly ReportedNote[], options: FormatOptions): Promise<string>;
+}
+
+export interface FormatOptions {
+  readonly failOn: ReportOptions['failOn'];
+  readonly colour: boolean;
+}
+
+/** Every way to write the remarks of a run. One that needs much code loads it when it is used. */
+export const checkFormats = [
+  { name: 'text', write: async (notes, { colour }) => textReport(notes, colour) },
+  {
+    name: 'json',
+    write: async (notes) => `${JSON.stringify({ version: 1, notes, summary: summaryOf(notes) }, null, 2)}\n`,
+  },
+] as const satisfies readonly CheckFormat[];

@@ -1,0 +1,28 @@
+import type { Command } from './command.ts';
+
+export interface CommandEntry {
+  readonly name: string;
+  /** One line of the overview. */
+  readonly summary: string;
+  /** A command's code is loaded when it is used, so that the others start no slower for it. */
+  load(): Promise<Command>;
+}
+
+/** Every command, in the order of the overview. */
+export const commands: readonly CommandEntry[] = [
+  {
+    name: 'check',
+    summary: 'reads notes and says what is wrong with them',
+    load: async () => (await import('./commands/check.ts')).check,
+  },
+  {
+    name: 'compute',
+    summary: 'shows every value computed from a note, with inputs, method and source',
+    load: async () => (await import('./commands/compute.ts')).compute,
+  },
+  {
+    name: 'explain',
+    summary: 'explains a check, or lists them all',
+    load: async () => (await import('./commands/explain.ts')).explain,
+  },
+];

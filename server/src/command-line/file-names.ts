@@ -1,0 +1,16 @@
+import { basename, relative, sep } from 'node:path';
+
+/** How files are named in reports: relative to where the command runs, with forward slashes on every system. */
+export function shownAs(file: string, folder: string): string {
+  return relative(folder, file).split(sep).join('/');
+}
+
+export function isNoteName(file: string): boolean {
+  return file.endsWith('.opnote.yaml');
+}
+
+export const DEPARTMENT_FILE = 'sideport.yaml';
+
+export function isDepartmentName(file: string): boolean {
+  return basename(file) === DEPARTMENT_FILE;
+}

@@ -1,0 +1,43 @@
+import { mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { FileProblem, type Files } from './world.ts';
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  ENOTDIR: 'there is no such folder',
+  EACCES: 'it may not be opened by you',
+  EPERM: 'it may not be opened by you',
+  EISDIR: 'it is a folder',
+  ENOSPC: 'the disk is full',
+  EROFS: 'the disk may only be read',
+};
+
+/** The disk. */
+export const nodeFiles: Files = {
+  read: (file) => plainly(() => readFileSync(file, 'utf8')),
+  write: (file, data) =>
+    plainly(() => {
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, data);
+    }),
+  kind: (path) => {
+    const stat = statSync(path, { throwIfNoEntry: false });
+    return stat === undefined ? null : stat.isDirectory() ? 'folder' : 'file';
+  },
+  list: (folder) =>
+    plainly(() =>
+      readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+        const kind = entry.isDirectory() ? 'folder' : entry.isFile() ? 'file' : undefined;
+        return kind === undefined ? [] : [{ name: entry.name, kind } as const];
+      }),
+    ),
+};
+
+function plainly<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    throw new FileProblem(reasons[code] ?? 'the system refused it', { cause: error });
+  }
+}

@@ -1,0 +1,48 @@
+/** Everything a command may touch outside itself; tests hand in their own. */
+export interface World {
+  /** All of standard input as text. */
+  readonly stdin: () => Promise<string>;
+  readonly stdout: Sink;
+  readonly stderr: Sink;
+  readonly files: Files;
+  /** The folder the command was started in, absolute. */
+  readonly folder: string;
+  readonly now: () => Date;
+}
+
+export interface Sink {
+  write(data: string | Uint8Array): void;
+  /** Whether colour may be used: a terminal, and nobody asked for none. */
+  readonly colour: boolean;
+}
+
+/** Files by absolute path. What goes wrong is thrown as a FileProblem. */
+export interface Files {
+  /** The text as stored, a byte order mark included. */
+  read(file: string): string;
+  write(file: string, data: string | Uint8Array): void;
+  /** null where nothing stands. */
+  kind(path: string): 'file' | 'folder' | null;
+  /** What stands directly in a folder; links are left out, so that no walk goes in circles. */
+  list(folder: string): readonly FolderEntry[];
+}
+
+export interface FolderEntry {
+  readonly name: string;
+  readonly kind: 'file' | 'folder';
+}
+
+/** A file or folder could not be used; the message says why, without the path. */
+export class FileProblem extends Error {}
+
+/** The command was not used as it can be; the message says what would be right. */
+export class WrongUse extends Error {}
+
+/** 0: nothing at or above the fail level. 1: remarks at or above it. 2: wrong use, no input, or something could not be read. */
+export type ExitCode = 0 | 1 | 2;
+
+/** The day it is where the command runs, year-month-day. */
+export function today(now: Date): string {
+  const parts = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
+  return parts.map((part) => String(part).padStart(2, '0')).join('-');
+}
