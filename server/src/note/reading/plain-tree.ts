@@ -167,7 +167,7 @@ class PlainReader {
   private plainEnd(at: number): number {
     const { text } = this;
     let end = this.end;
-    for (let hash = text.indexOf(' #', at); hash >= 0 && hash < this.end; hash = -1) end = hash;
+    for (let i = at + 1; i < end; i++) if (text.charCodeAt(i) === HASH && text.charCodeAt(i - 1) === BLANK) end = i;
     while (end > at && text.charCodeAt(end - 1) === BLANK) end--;
     return end;
   }
