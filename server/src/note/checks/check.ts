@@ -37,19 +37,25 @@ export interface CheckInfo {
   readonly allowable: boolean;
   readonly faulty: Example;
   readonly sound: Example;
+  /** Why no note can show the check at work, where none can. */
+  readonly noExample?: string;
 }
 
 /**
- * An example: sections that replace those of the sound example note (a line `without: a, b` takes sections away), and,
- * where the check compares notes, other files of the set or a department file.
+ * An example: lines laid over a complete sound note (see examples/compose.ts: a field takes the place of the same
+ * field, a first line `without: lens.serial, ring` takes fields away). The faulty one yields exactly one remark, of its
+ * own check, and the sound one none.
  */
 export interface Example {
   readonly note: string;
+  /** Other notes of the set, laid over a sound note of their kind; `sideport.yaml` over a sound department file. */
   readonly files?: Readonly<Record<string, string>>;
   /** The name of the example's own file. */
   readonly file?: string;
-  /** Starts from another base than the operation: see the example notes. */
+  /** What the lines are laid over: the operation unless said. */
   readonly base?: 'operation' | 'follow-up' | 'amendment' | 'department' | 'nothing';
+  /** With the base “nothing”: how often the text is repeated. */
+  readonly times?: number;
 }
 
 /** What a check is told besides the note. */

@@ -6,16 +6,17 @@ function rule(
   text: { readonly summary: string; readonly why: string; readonly whatToDo: string },
   faulty: string | Example,
   sound: string | Example,
-  options: { readonly severity?: CheckInfo['severity']; readonly allowable?: boolean; readonly source?: string } = {},
+  options: Partial<Pick<CheckInfo, 'severity' | 'allowable' | 'source' | 'noExample'>> = {},
 ): CheckInfo {
   return {
     id,
     group: 'writing',
     ...text,
-    source: options.source ?? 'common practice, no source',
-    severity: options.severity ?? 'error',
+    source: 'common practice, no source',
+    severity: 'error',
     since: '1.0',
-    allowable: options.allowable ?? false,
+    allowable: false,
+    ...options,
     faulty: typeof faulty === 'string' ? { note: faulty } : faulty,
     sound: typeof sound === 'string' ? { note: sound } : sound,
   };
@@ -50,7 +51,7 @@ export const readerChecks: readonly CheckInfo[] = [
       why: 'A file of this size is something else, or holds pasted pictures, and would stop the editor.',
       whatToDo: 'Keep pictures and print-outs outside the note.',
     },
-    { base: 'nothing', note: 'free-text: a text of more than a million characters' },
+    { base: 'nothing', note: 'a page of a pasted print-out\n', times: 40_000 },
     'free-text: a short text',
   ),
   rule(
@@ -60,8 +61,12 @@ export const readerChecks: readonly CheckInfo[] = [
       why: 'A fault of the program must never look like a sound note.',
       whatToDo: 'Report it. Read the note with a colleague before signing.',
     },
-    { base: 'nothing', note: 'opnote: 1' },
-    'opnote: 1',
+    '',
+    '',
+    {
+      noExample:
+        'No note can show this: it takes a fault of the program. A test makes a check fail to see that it is said.',
+    },
   ),
   rule(
     'unknown-field',
