@@ -21,7 +21,7 @@ import { answer, cautions, reason } from './answer.ts';
 describe('what is outside the range of an input is refused with both', () => {
   test('a value outside', () => {
     expect(reason(axialLengthClass({ axialLengthMm: 12 }))).toBe(
-      'axial length 12 mm is outside 16 to 40 mm, the range this is computed for',
+      'axial length 12 mm is outside 14 to 40 mm, the range this is computed for',
     );
   });
   test('no number, or an unknown word', () => {

@@ -1,19 +1,31 @@
 import { calculation } from '../calculation.ts';
-import { part, quantity, shaped, type Field } from '../fields.ts';
+import { optional, part, quantity, shaped, type Field } from '../fields.ts';
 import { found, refused, type Outcome } from '../outcome.ts';
 import { CITATIONS } from '../sources.ts';
 import { SCHEME, type AcuityCategory, type AcuityScheme } from './schemes.ts';
 
 /** An acuity as it was written. */
 export type Acuity =
-  | { readonly kind: 'fraction'; readonly numerator: number; readonly denominator: number }
+  | {
+      readonly kind: 'fraction';
+      readonly numerator: number;
+      readonly denominator: number;
+      /** Letters read beyond the line (+) or missed on it (-). */
+      readonly lettersMore?: number;
+    }
   | { readonly kind: 'decimal'; readonly decimal: number }
   | { readonly kind: 'logmar'; readonly logmar: number }
   | { readonly kind: 'letters'; readonly letters: number };
 
+/** Five letters are a line of 0.1 logMAR. */
+const LETTERS_PER_LOG_UNIT = 50;
 const DECIMAL = quantity('decimal acuity', '', 0.001, 4);
 const PARTS: Readonly<Record<Acuity['kind'], Readonly<Record<string, Field>>>> = {
-  fraction: { numerator: quantity('numerator', '', 0.1, 40), denominator: quantity('denominator', '', 0.5, 40_000) },
+  fraction: {
+    numerator: quantity('numerator', '', 0.1, 40),
+    denominator: quantity('denominator', '', 0.5, 40_000),
+    lettersMore: optional(quantity('letters beyond the line', '', -9, 9)),
+  },
   decimal: { decimal: DECIMAL },
   logmar: { logmar: quantity('acuity', 'logMAR', -0.6, 3) },
   letters: { letters: quantity('letters read', 'letters', 0, 100) },
@@ -22,10 +34,14 @@ const topic = 'Acuity';
 const definitionSource = { citation: CITATIONS.holladay2004, status: 'seen' } as const;
 
 function decimalOf(acuity: Acuity): number {
-  if (acuity.kind === 'fraction') return acuity.numerator / acuity.denominator;
+  if (acuity.kind === 'fraction')
+    return (acuity.numerator / acuity.denominator) * 10 ** ((acuity.lettersMore ?? 0) / LETTERS_PER_LOG_UNIT);
   if (acuity.kind === 'decimal') return acuity.decimal;
-  return acuity.kind === 'logmar' ? 10 ** -acuity.logmar : 10 ** ((acuity.letters - 85) / 50);
+  return acuity.kind === 'logmar' ? 10 ** -acuity.logmar : 10 ** ((acuity.letters - 85) / LETTERS_PER_LOG_UNIT);
 }
+
+const approximate = (acuity: Acuity): boolean =>
+  acuity.kind === 'letters' || (acuity.kind === 'fraction' && (acuity.lettersMore ?? 0) !== 0);
 
 const isKind = (kind: unknown): kind is Acuity['kind'] => typeof kind === 'string' && kind in PARTS;
 
@@ -60,13 +76,13 @@ export const acuityLogmar = calculation<{ acuity: Acuity }, number>({
   inputs: { acuity: ACUITY },
   unit: 'logMAR',
   domain: 'Counting fingers and less have no logMAR of their own: a named scheme gives one.',
-  method: '-log10(decimal); letters: (85 - letters) / 50',
+  method: '-log10(decimal), 0.02 less for each letter beyond the line; letters: (85 - letters) / 50',
   source: definitionSource,
   example: { input: { acuity: { kind: 'fraction', numerator: 6, denominator: 18 } }, gives: 0.477121 },
   compute: ({ acuity }) =>
     found(
       acuity.kind === 'logmar' ? acuity.logmar : -Math.log10(decimalOf(acuity)) + 0,
-      acuity.kind === 'letters' ? [`Letters converted approximately (${CITATIONS.gregori2010}).`] : [],
+      approximate(acuity) ? [`Letters counted as 0.02 logMAR each, approximately (${CITATIONS.gregori2010}).`] : [],
     ),
 });
 

@@ -5,7 +5,7 @@ import { CITATIONS } from '../sources.ts';
 
 const MEDIA = 1336;
 const topic = 'Capsulotomy';
-const DEPTH = quantity('depth of the capsule behind the cornea', 'mm', 1.5, 6.5);
+const DEPTH = quantity('depth of the capsule behind the cornea', 'mm', 1, 6.5);
 const KERATOMETRY = quantity('mean keratometry', 'D', 30, 60);
 const inputs = { depthMm: DEPTH, meanKeratometryD: KERATOMETRY };
 const source = {

@@ -5,10 +5,10 @@ import { AXIAL_LENGTH } from '../lens-power/formula.ts';
 import { CITATIONS } from '../sources.ts';
 
 /** A figure from a publication that bears on an eye like this one. */
-export interface CitedFigure {
+export type CitedFigure = {
   readonly figure: string;
   readonly citation: string;
-}
+};
 
 interface Eye {
   readonly axialLengthMm: number;

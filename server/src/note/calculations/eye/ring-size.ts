@@ -3,10 +3,10 @@ import { found } from '../outcome.ts';
 import { AXIAL_LENGTH } from '../lens-power/formula.ts';
 
 /** A capsular tension ring by its two diameters, mm. */
-export interface RingSize {
+export type RingSize = {
   readonly free: number;
   readonly compressed: number;
-}
+};
 
 const VERY_LONG = 30;
 

@@ -91,7 +91,7 @@ const inputs: Readonly<Record<keyof RiskFactors, Field>> = {
   noFundalView: yesNo('no view of the fundus'),
   pseudoexfoliationOrPhacodonesis: yesNo('pseudoexfoliation or phacodonesis'),
   pupil: optional(choice('pupil', ['large', 'medium', 'small'])),
-  axialLengthMm: optional(quantity('axial length', 'mm', 16, 40)),
+  axialLengthMm: optional(quantity('axial length', 'mm', 14, 40)),
   doxazosin: yesNo('doxazosin'),
   cannotLieFlat: yesNo('unable to lie flat'),
   grade: optional(choice("surgeon's grade", GRADES)),

@@ -45,7 +45,7 @@ export interface FormulaDefinition<E extends MeasuredEye> {
   readonly read: (eye: E) => Reading;
 }
 
-export const AXIAL_LENGTH = quantity('axial length', 'mm', 16, 40);
+export const AXIAL_LENGTH = quantity('axial length', 'mm', 14, 40);
 export const MEAN_KERATOMETRY = quantity('mean keratometry', 'D', 30, 60);
 export const LENS_POWER = quantity('lens power', 'D', -30, 60);
 /** The inputs of a MeasuredEye. */

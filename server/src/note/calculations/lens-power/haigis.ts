@@ -13,7 +13,7 @@ export interface HaigisEye extends MeasuredEye {
 /** The formula's own defaults, where only a0 is known. */
 export const HAIGIS_A1 = 0.4;
 export const HAIGIS_A2 = 0.1;
-export const CHAMBER_DEPTH = quantity('anterior chamber depth', 'mm', 1.5, 6.5);
+export const CHAMBER_DEPTH = quantity('anterior chamber depth', 'mm', 1, 6.5);
 export const A0 = quantity('a0', 'mm', -12, 12);
 
 export const haigis = lensFormula<HaigisEye>({

@@ -18,7 +18,7 @@ export const repeatPrompts = calculation<Measurements, readonly string[]>({
   inputs: {
     axialLengthMm: AXIAL_LENGTH,
     meanKeratometryD: MEAN_KERATOMETRY,
-    fellowAxialLengthMm: optional(quantity('axial length of the other eye', 'mm', 16, 40)),
+    fellowAxialLengthMm: optional(quantity('axial length of the other eye', 'mm', 14, 40)),
     fellowMeanKeratometryD: optional(quantity('mean keratometry of the other eye', 'D', 30, 60)),
   },
   unit: '',

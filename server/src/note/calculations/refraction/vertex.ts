@@ -4,7 +4,7 @@ import { quantity, refraction } from '../fields.ts';
 import { found } from '../outcome.ts';
 import type { Refraction } from '../quantities.ts';
 
-export const VERTEX = quantity('vertex distance', 'mm', 0, 20);
+export const VERTEX = quantity('vertex distance', 'mm', 0, 25);
 
 /** Power (D) at the cornea of a lens of `powerD` worn at `vertexMm`. */
 export const atCornea = (powerD: number, vertexMm: number): number => powerD / (1 - (vertexMm / 1000) * powerD);
