@@ -1,0 +1,198 @@
+import { recordPlan, type Amendment, type Operation } from '@sideport/schemas';
+import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
+import { amendmentSection, changesBelow } from './amendment-lines.ts';
+import { CAUTIONS, signatureLines, statusNotices } from './common.ts';
+import type { ComputedLine, Fact, ProseDocument, ProseSection } from './document.ts';
+import { capital, join, longDate } from './english.ts';
+import { tidyFor, type Passage, type Tidy } from './passage.ts';
+import { afterPassage } from './sections/after.ts';
+import { beforePassage } from './sections/before.ts';
+import { diagnosisPassage } from './sections/diagnosis.ts';
+import { implantPassage } from './sections/implant.ts';
+import { openingPassage } from './sections/opening.ts';
+import { outcomePassage } from './sections/outcome.ts';
+import { headFacts } from './sections/people.ts';
+import { planPassage } from './sections/plan.ts';
+import { removalPassage } from './sections/removal.ts';
+import { safetyPassage } from './sections/safety.ts';
+
+interface SectionMaker {
+  readonly id: string;
+  readonly heading: string;
+  /** The fields of the note that this section tells. */
+  readonly keys: readonly string[];
+  readonly passage: (note: Operation, tidy: Tidy) => Passage;
+}
+
+/** The sections in the order of an operation. */
+const SECTIONS: readonly SectionMaker[] = [
+  {
+    id: 'diagnosis',
+    heading: 'Diagnosis',
+    keys: ['diagnosis', 'comorbidity', 'difficulty', 'indication', 'patient'],
+    passage: diagnosisPassage,
+  },
+  { id: 'before', heading: 'Before the operation', keys: ['preop'], passage: beforePassage },
+  { id: 'plan', heading: 'Plan', keys: ['plan'], passage: planPassage },
+  { id: 'safety', heading: 'Safety checks', keys: ['safety'], passage: safetyPassage },
+  {
+    id: 'opening',
+    heading: 'Anaesthesia and opening',
+    keys: [
+      'anaesthesia',
+      'antisepsis',
+      'seat',
+      'incisions',
+      'ovd',
+      'dye',
+      'pupil-aid',
+      'capsulotomy',
+      'hydrodissection',
+    ],
+    passage: openingPassage,
+  },
+  {
+    id: 'removal',
+    heading: 'Removal of the cataract',
+    keys: ['nucleus', 'cortex', 'capsule-state', 'vitrectomy'],
+    passage: removalPassage,
+  },
+  {
+    id: 'implant',
+    heading: 'Lens and closure',
+    keys: ['ring', 'lens', 'drugs', 'antibiotic-withheld', 'closure'],
+    passage: implantPassage,
+  },
+  {
+    id: 'outcome',
+    heading: 'Complications and findings',
+    keys: [
+      'complications',
+      'complications-excluded',
+      'findings',
+      'specimens',
+      'blood-loss',
+      'thromboprophylaxis',
+      'condition-at-end',
+    ],
+    passage: outcomePassage,
+  },
+  { id: 'after', heading: 'After-care', keys: ['after-care', 'reviews'], passage: afterPassage },
+];
+
+const HEAD_KEYS = [
+  'date',
+  'start',
+  'finish',
+  'place',
+  'urgency',
+  'procedure',
+  'eye',
+  'which-eye',
+  'team',
+  'status',
+  'id',
+  'record',
+  'opnote',
+];
+
+export interface ProseInput {
+  readonly computed: ComputedNote;
+  /** Amendments of the note, oldest first. */
+  readonly amendments: readonly Amendment[];
+  /** How many places of the note could not be read. */
+  readonly unread: number;
+}
+
+/** The note of an operation as prose a colleague would sign, in the order of the operation. */
+export function operationProse(note: Operation, { computed, amendments, unread }: ProseInput): ProseDocument {
+  const tidy = tidyFor('operation');
+  const planned = note.status?.value === 'planned';
+  const sections = SECTIONS.filter(({ keys }) => !planned || keys.some((key) => isThere(note, key))).map((maker) =>
+    sectionOf(maker, note, tidy, computed.values, amendments),
+  );
+  return {
+    title: titleOf(note),
+    notices: [...statusNotices(note, unread), ...(amendments.length > 0 ? [AMENDED] : [])],
+    facts: [...headFacts(note, tidy), ...computedFacts(computed.values)],
+    sections: [
+      ...sections,
+      ...wordsSection('free-text', 'Further remarks', tidy(note['free-text'])),
+      ...wordsSection('dictation', 'Dictation, as it was spoken', tidy(note.dictation)),
+      ...codesSection(note, tidy),
+      ...(amendments.length > 0
+        ? [amendmentSection(amendments, [...HEAD_KEYS, 'free-text', 'dictation', 'codes', 'signed'])]
+        : []),
+    ],
+    signatures: signatureLines(note.signed, tidy),
+    cautions: CAUTIONS,
+  };
+}
+
+const AMENDED =
+  'This note has been amended. The text is the original; every amendment stands behind the section it belongs to, and all of them at the end.';
+
+function titleOf(note: Operation): string {
+  const kind = note.status?.value === 'planned' ? 'Plan of an operation' : 'Operation note';
+  const eye = note.eye ? `${note.eye.value} eye` : 'eye not recorded';
+  return join([`${kind}: ${eye}`, note.date && longDate(note.date.value)], ', ');
+}
+
+function isThere(note: Operation, key: string): boolean {
+  return (
+    recordPlan('operation').fields.has(key) &&
+    Object.entries(note).some(([name, value]) => name === key && value !== undefined)
+  );
+}
+
+function sectionOf(
+  maker: SectionMaker,
+  note: Operation,
+  tidy: Tidy,
+  values: readonly ComputedValue[],
+  amendments: readonly Amendment[],
+): ProseSection {
+  return {
+    id: maker.id,
+    heading: maker.heading,
+    paragraphs: maker.passage(note, tidy).paragraphs,
+    computed: values.filter(({ path }) => maker.keys.includes(String(path[0]))).map((value) => lineOf(value)),
+    amended: changesBelow(amendments, maker.keys),
+  };
+}
+
+function lineOf(value: ComputedValue): ComputedLine {
+  return { name: capital(value.name.replaceAll('-', ' ')), text: value.display, cautions: value.cautions };
+}
+
+/** Age and duration belong to the head of the note. */
+function computedFacts(values: readonly ComputedValue[]): readonly Fact[] {
+  return values
+    .filter(({ path }) => HEAD_KEYS.includes(String(path[0])))
+    .map((value) => ({
+      label: `${capital(value.name.replaceAll('-', ' '))} (computed)`,
+      text: join([value.display, ...value.cautions], '. '),
+    }));
+}
+
+function wordsSection(id: string, heading: string, text: string | undefined): readonly ProseSection[] {
+  if (text === undefined) return [];
+  const paragraphs = text.split(/\n\s*\n/u).map((paragraph) => paragraph.trim());
+  return [{ id, heading, paragraphs: paragraphs.filter((paragraph) => paragraph !== ''), computed: [], amended: [] }];
+}
+
+function codesSection(note: Operation, tidy: Tidy): readonly ProseSection[] {
+  const codes =
+    note.codes?.items.map((one) => join([one.system?.value, tidy(one.code), one.reason && `(${tidy(one.reason)})`])) ??
+    [];
+  if (codes.length === 0) return [];
+  return [
+    {
+      id: 'codes',
+      heading: 'Codes chosen by the coder',
+      paragraphs: [`${codes.join('; ')}.`],
+      computed: [],
+      amended: [],
+    },
+  ];
+}

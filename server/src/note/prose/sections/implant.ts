@@ -1,0 +1,155 @@
+import type { Operation } from '@sideport/schemas';
+import { and, join, longDate, where } from '../english.ts';
+import { Passage, type Tidy } from '../passage.ts';
+import { offsetWords, suturesWords } from './opening.ts';
+
+type Lens = NonNullable<Operation['lens']>;
+
+/** Ring, lens, drugs at the end, and the closure of the wounds. */
+export function implantPassage(note: Operation, tidy: Tidy): Passage {
+  const passage = new Passage();
+  const { lens, closure } = note;
+  passage.say(ringWords(note, tidy));
+  if (lens) lensSentences(lens, tidy, passage);
+  const drugs =
+    note.drugs?.items.map((one) =>
+      join([tidy(one.drug) ?? one.purpose?.value, tidy(one.dose), one.route && routeWords(one.route.value)]),
+    ) ?? [];
+  passage.say(drugs.length > 0 ? `${and(drugs)} ${drugs.length > 1 ? 'were' : 'was'} given` : undefined);
+  if (note.$.said['drugs']?.word === 'none') passage.say('No drugs were given at the end');
+  passage.say(
+    note['antibiotic-withheld'] && `No antibiotic was given at the end: ${tidy(note['antibiotic-withheld'])}`,
+  );
+  if (closure) closureSentences(note, tidy, passage);
+  passage.need('whether a tension ring was used', note.ring?.used);
+  passage.need('the lens, or that none was implanted', lens?.placed, lens?.power);
+  if (lens && lens.placed?.value !== 'none') {
+    passage.need('power of the lens', lens.power);
+    passage.need('serial or lot number of the lens', lens.serial, lens.lot, lens.udi);
+    passage.need('placement of the lens', lens.placed);
+  }
+  passage.need('drugs given', note.drugs, note['antibiotic-withheld'], note.$.said['drugs']?.word);
+  passage.need('closure', closure);
+  return passage;
+}
+
+function ringWords({ ring }: Operation, tidy: Tidy): string | undefined {
+  if (!ring?.used) return undefined;
+  if (!ring.used.value) return 'No tension ring was implanted';
+  const reasons = ring.reason?.items.map((reason) => reason.value) ?? [];
+  const placed = join([
+    `a ${ring.kind === undefined || ring.kind.value === 'tension ring' ? 'capsular tension ring' : ring.kind.value}`,
+    ring.size && `of ${tidy(ring.size)}`,
+    ring.serial && `(number ${tidy(ring.serial)})`,
+    'was placed',
+    ring.placed && `in the ${ring.placed.value}`,
+    ring.inserted?.value,
+    reasons.length > 0 && `because of ${and(reasons)}`,
+  ]);
+  return join([placed, ring.result && `result: ${ring.result.value}`], '; ');
+}
+
+const PLACES: Readonly<Record<string, string>> = {
+  'capsular bag': 'in the capsular bag',
+  sulcus: 'in the sulcus',
+  'sulcus with optic capture': 'in the sulcus with the optic captured',
+  'anterior chamber': 'in the anterior chamber',
+  'iris, in front': 'on the front of the iris',
+  'iris, behind': 'behind the iris',
+  'scleral fixation': 'with fixation to the sclera',
+};
+
+function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
+  if (lens.placed?.value === 'none') {
+    passage.say('No lens was implanted: the eye was left aphakic');
+  } else {
+    const numbers = [
+      lens.serial && `serial number ${tidy(lens.serial)}`,
+      lens.lot && `lot ${tidy(lens.lot)}`,
+      lens.expiry && `expiry ${longDate(lens.expiry.value)}`,
+    ].filter((part) => part !== undefined);
+    const kind = join([
+      lens.pieces && `${lens.pieces.value === 1 ? 'one' : lens.pieces.value === 3 ? 'three' : lens.pieces.value}-piece`,
+      lens.material?.value,
+    ]);
+    const optic = lens['optic-diameter'] && `optic ${tidy(lens['optic-diameter'])}`;
+    const details = join([kind, optic, ...numbers], ', ');
+    passage.say(
+      join([
+        `a ${lensName(lens, tidy)}`,
+        details !== '' && `(${details})`,
+        'was implanted',
+        lens.placed && (PLACES[lens.placed.value] ?? lens.placed.value),
+        lens['injected-through'] && `through a wound of ${tidy(lens['injected-through'])}`,
+      ]),
+    );
+    passage.say(position(lens, tidy));
+  }
+  passage.say(lens['changed-because'] && `Another lens than planned was chosen: ${tidy(lens['changed-because'])}`);
+  if (lens['ovd-removed-behind'])
+    passage.say(
+      lens['ovd-removed-behind'].value
+        ? 'The viscoelastic behind the lens was removed'
+        : 'The viscoelastic behind the lens was not removed',
+    );
+  passage.say(lens.udi && `Scanned identifier: ${tidy(lens.udi)}`);
+  if (lens['card-given'])
+    passage.say(
+      lens['card-given'].value ? 'The implant card was given to the patient' : 'The implant card was not given',
+    );
+  passage.say(tidy(lens.text));
+}
+
+/** `Halden Optics HX-1 monofocal lens of +5.5 D`; the axis of a toric lens is told with its cylinder. */
+function lensName(lens: Lens, tidy: Tidy): string {
+  const name = join([tidy(lens.maker), tidy(lens.model), lens.kind?.value, 'lens']);
+  const axis = lens.axis && `with its marks at ${tidy(lens.axis)}`;
+  return join([
+    name,
+    lens.power && `of ${tidy(lens.power)}`,
+    lens.cylinder && `and a cylinder of ${tidy(lens.cylinder)}`,
+    axis,
+  ]);
+}
+
+function position(lens: Lens, tidy: Tidy): string | undefined {
+  const haptics = lens['haptics-at'] && `its haptics lay ${where(lens['haptics-at'])}`;
+  const offset = lens['off-centre']?.value;
+  const centred =
+    offset === undefined
+      ? undefined
+      : offset.distance === 0
+        ? 'it was centred'
+        : `its optic lay ${offsetWords(tidy(lens['off-centre']))} of the centre of the pupil`;
+  return and([haptics, centred]) || undefined;
+}
+
+function routeWords(route: string): string {
+  const adverbs: Readonly<Record<string, string>> = {
+    intracameral: 'into the anterior chamber',
+    subconjunctival: 'under the conjunctiva',
+    'sub-Tenon': "under Tenon's capsule",
+    intravitreal: 'into the vitreous',
+    topical: 'as drops',
+    oral: 'by mouth',
+    intravenous: 'intravenously',
+  };
+  return adverbs[route] ?? route;
+}
+
+function closureSentences({ closure }: Operation, tidy: Tidy, passage: Passage): void {
+  if (!closure) return;
+  if (closure.hydration)
+    passage.say(closure.hydration.value ? 'The wounds were hydrated' : 'The wounds were not hydrated');
+  passage.say(suturesWords(closure.sutures));
+  if (closure.$.said['sutures']?.word === 'none') passage.say('No sutures were needed');
+  passage.say(
+    closure['leak-test'] &&
+      `The test of the wounds showed ${closure['leak-test'].value === 'leak' ? 'a leak' : closure['leak-test'].value}`,
+  );
+  if (closure.$.said['leak-test']?.word === 'not done') passage.say('The wounds were not tested for a leak');
+  passage.say(closure.pressure && `The pressure at the end was ${tidy(closure.pressure)}`);
+  passage.say(
+    closure['pressure-by-touch'] && `The pressure at the end was ${closure['pressure-by-touch'].value} by touch`,
+  );
+}

@@ -1,0 +1,137 @@
+import type { Operation } from '@sideport/schemas';
+import { and, join, where } from '../english.ts';
+import { Passage, type Tidy } from '../passage.ts';
+
+type Step = NonNullable<NonNullable<Operation['nucleus']>['steps']>['items'][number];
+type Settings = Pick<Step, 'bottle-height' | 'set-pressure' | 'vacuum' | 'flow'>;
+
+/** The nucleus, the cortex, and what capsule, zonule and vitreous were like behind them. */
+export function removalPassage(note: Operation, tidy: Tidy): Passage {
+  const passage = new Passage();
+  const said = note.$.said;
+  const { nucleus, cortex } = note;
+  if (said['nucleus']?.word === 'not done') passage.say('The nucleus was not removed');
+  passage.say(nucleus?.technique && `The nucleus was removed by ${nucleus.technique.value}`);
+  for (const step of nucleus?.steps?.items ?? []) passage.say(stepWords(step, tidy));
+  passage.say(energy(note, tidy));
+  passage.say(tidy(nucleus?.text));
+  if (said['cortex']?.word === 'not done') passage.say('No cortex was removed');
+  passage.say(cortexWords(note, tidy));
+  passage.say(cortex && polishing(cortex));
+  capsuleWords(note, tidy, passage);
+  passage.say(vitrectomyWords(note, tidy));
+  passage.need('removal of the nucleus', nucleus, said['nucleus']?.word);
+  passage.need('removal of the cortex', cortex, said['cortex']?.word);
+  const state = note['capsule-state'];
+  passage.need('anterior capsule', state?.anterior);
+  passage.need('posterior capsule', state?.posterior);
+  passage.need('zonule', state?.zonule);
+  passage.need('vitreous', state?.vitreous);
+  return passage;
+}
+
+const STEP_NAMES: Readonly<Record<string, string>> = {
+  sculpt: 'sculpting',
+  chop: 'chopping',
+  epinucleus: 'removal of the epinucleus',
+};
+
+function settings(step: Settings, tidy: Tidy): readonly (string | undefined)[] {
+  return [
+    step['bottle-height'] && `bottle ${tidy(step['bottle-height'])}`,
+    step['set-pressure'] && `set pressure ${tidy(step['set-pressure'])}`,
+    step.vacuum && `vacuum ${tidy(step.vacuum)}`,
+    step.flow && `flow ${tidy(step.flow)}`,
+  ];
+}
+
+function stepWords(step: Step, tidy: Tidy): string {
+  const ultrasound = join([step['ultrasound-mode']?.value, 'ultrasound', step.power && `at ${tidy(step.power)}`]);
+  const used = (step['ultrasound-mode'] ?? step.power) ? ultrasound : undefined;
+  return `${step.step ? (STEP_NAMES[step.step.value] ?? step.step.value) : 'step not recorded'}: ${join([...settings(step, tidy), used], ', ')}`;
+}
+
+function energy({ nucleus }: Operation, tidy: Tidy): string | undefined {
+  const parts = [
+    nucleus?.['ultrasound-time'] &&
+      join([
+        `${tidy(nucleus['ultrasound-time'])} of ultrasound`,
+        nucleus['mean-power'] && `at a mean power of ${tidy(nucleus['mean-power'])}`,
+      ]),
+    nucleus?.['ultrasound-time'] === undefined && nucleus?.['mean-power']
+      ? `a mean power of ${tidy(nucleus['mean-power'])}`
+      : undefined,
+    nucleus?.['torsional-time'] &&
+      join([
+        `${tidy(nucleus['torsional-time'])} of torsional ultrasound`,
+        nucleus['torsional-power'] && `at an amplitude of ${tidy(nucleus['torsional-power'])}`,
+      ]),
+    nucleus?.['fluid-used'] && `${tidy(nucleus['fluid-used'])} of fluid`,
+  ].filter((part) => part !== undefined);
+  const shown =
+    nucleus?.['dissipated-energy'] &&
+    `the machine showed a dissipated energy of ${tidy(nucleus['dissipated-energy'])}, a figure bound to the machine`;
+  return join([parts.length > 0 && `it took ${and(parts)}`, shown], '; ') || undefined;
+}
+
+function cortexWords({ cortex }: Operation, tidy: Tidy): string | undefined {
+  if (!cortex) return undefined;
+  const method =
+    cortex.method && { bimanual: 'bimanually', coaxial: 'coaxially', manual: 'by hand' }[cortex.method.value];
+  const used = settings(cortex, tidy).filter((part) => part !== undefined);
+  const how = used.length > 0 ? ` (${used.join(', ')})` : '';
+  const complete = cortex.complete && (cortex.complete.value ? 'completely' : 'not completely');
+  return `the cortex was removed ${and([method, complete])}`.trim() + how;
+}
+
+function polishing(cortex: NonNullable<Operation['cortex']>): string | undefined {
+  const polished = [
+    cortex['polished-anterior']?.value && 'anterior',
+    cortex['polished-posterior']?.value && 'posterior',
+  ].filter((part) => typeof part === 'string');
+  if (polished.length > 0) return `the ${and(polished)} capsule was polished`;
+  const stated = cortex['polished-anterior'] ?? cortex['polished-posterior'];
+  return stated ? 'the capsule was not polished' : undefined;
+}
+
+function capsuleWords(note: Operation, tidy: Tidy, passage: Passage): void {
+  const state = note['capsule-state'];
+  if (!state) return;
+  const capsules =
+    state.anterior && state.anterior.value === state.posterior?.value
+      ? `the anterior and the posterior capsule were ${state.anterior.value}`
+      : and([
+          state.anterior && `the anterior capsule was ${state.anterior.value}`,
+          state.posterior && `the posterior capsule was ${state.posterior.value}`,
+        ]);
+  passage.say(capsules === '' ? undefined : `After this ${capsules}`);
+  const extent = state['zonule-extent'] && `over ${tidy(state['zonule-extent'])}`;
+  passage.say(state.zonule && join([`The zonule was ${state.zonule.value}`, extent, where(state['zonule-at'])]));
+  passage.say(state.vitreous && `The vitreous was ${state.vitreous.value}`);
+  if (state['vitreous-in-wound'])
+    passage.say(
+      state['vitreous-in-wound'].value ? 'Vitreous was left in a wound at the end' : 'No vitreous was left in a wound',
+    );
+  passage.say(tidy(state.text));
+}
+
+function vitrectomyWords({ vitrectomy, $ }: Operation, tidy: Tidy): string | undefined {
+  const said = $.said['vitrectomy']?.word;
+  if (said === 'none' || said === 'not done') return 'No vitrectomy was done';
+  if (!vitrectomy) return undefined;
+  const approach =
+    vitrectomy.approach === undefined
+      ? 'A vitrectomy was done'
+      : vitrectomy.approach.value === 'anterior'
+        ? 'An anterior vitrectomy was done'
+        : 'A vitrectomy through the pars plana was done';
+  const stain = vitrectomy.stain
+    ? `with ${tidy(vitrectomy.stain)} to stain the vitreous`
+    : vitrectomy.$.said['stain']?.word === 'none'
+      ? 'without a stain'
+      : undefined;
+  const clear =
+    vitrectomy.complete &&
+    (vitrectomy.complete.value ? 'the chamber was free of vitreous' : 'the chamber was not free of vitreous');
+  return join([join([approach, stain]), clear, tidy(vitrectomy.text)], '; ');
+}
