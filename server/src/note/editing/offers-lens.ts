@@ -2,6 +2,7 @@ import { readLabel } from '../label/label.ts';
 import { labelValue } from '../label/reading.ts';
 import type { Department, Operation, Path } from '@sideport/schemas';
 import { once, type Offer } from './offer.ts';
+import { quotedWhereNeeded } from './quote.ts';
 
 type ListedLens = NonNullable<Department['lenses']>['items'][number];
 type NamedLens = NonNullable<NonNullable<Operation['plan']>['lens']>;
@@ -115,10 +116,4 @@ function fromLabel(note: Operation | undefined, field: 'serial' | 'lot' | 'expir
 export function yearOf(note: Operation | undefined): number {
   const date = note?.date?.text;
   return Number(/^\d{4}/u.exec(date ?? '')?.[0] ?? 2030);
-}
-
-/** An identifier that other programs would read as a number, or that YAML would cut, stands in quotes. */
-export function quotedWhereNeeded(text: string): string {
-  const plain = /^[A-Za-z0-9][\w./+-]*$/u.test(text) && !/^[+-]?(?:0\d|\d+\.?\d*(?:e[+-]?\d+)?$|0x)/iu.test(text);
-  return plain ? text : `"${text.replace(/[\\"]/gu, String.raw`\$&`)}"`;
 }

@@ -1,0 +1,25 @@
+import type { Around } from '../around.ts';
+import type { Action, ActionSource } from './action.ts';
+import { clockHourToDegrees } from './clock-hour.ts';
+import { recordAccount } from './complication-account.ts';
+import { confirmValue } from './confirm.ts';
+import { recordAbsence } from './empty-value.ts';
+import { addFollowUpFile } from './follow-up-file.ts';
+import { fillFromLabel } from './label-fields.ts';
+import { writeUnit } from './write-unit.ts';
+
+/** Every action, in the order in which they are shown. */
+export const actionSources: readonly ActionSource[] = [
+  confirmValue,
+  recordAbsence,
+  writeUnit,
+  clockHourToDegrees,
+  fillFromLabel,
+  recordAccount,
+  addFollowUpFile,
+];
+
+/** All that can be done at an offset, besides the fixes of remarks. */
+export function actionsAt(around: Around, offset: number): readonly Action[] {
+  return actionSources.flatMap((source) => source(around, offset));
+}

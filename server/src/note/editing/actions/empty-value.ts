@@ -1,0 +1,20 @@
+import { spotAt } from '../spots.ts';
+import type { ActionSource } from './action.ts';
+
+/** Behind a field with nothing in it: record that there was none, that it was not done, that it is not known. */
+export const recordAbsence: ActionSource = ({ reading }, offset) => {
+  const aim = spotAt(reading.tree, reading.kind, offset);
+  const { key, node, plan } = aim?.spot ?? {};
+  if (!key || node !== null || plan === undefined) return [];
+  const colon = reading.text.indexOf(':', key.end) + 1;
+  const words = [...(plan.guide.says ?? []), 'not recorded'];
+  return words.map((word) => ({
+    title: `Record as “${word}”`,
+    safety: 'needs-review',
+    edits: [{ span: { start: colon, end: colon + blanksAt(reading.text, colon) }, text: ` ${word}` }],
+  }));
+};
+
+function blanksAt(text: string, offset: number): number {
+  return /^[ \t]*/u.exec(text.slice(offset, offset + 200))?.[0].length ?? 0;
+}
