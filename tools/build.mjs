@@ -1,7 +1,7 @@
 // Bundles the command line, the language server and the extension.   node tools/build.mjs [--package]
 // --package also writes the extension's .vsix.
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -12,6 +12,7 @@ const node = { platform: 'node', target: 'node20.19', format: 'cjs' };
 const browser = { platform: 'browser', target: 'es2022' };
 const bundles = [
   { from: 'server/src/command-line/main.ts', to: 'server/dist/sideport.cjs', ...node },
+  { from: 'server/src/command-line/checking/check-worker.ts', to: 'server/dist/check-worker.cjs', ...node },
   { from: 'server/src/language-server/node.ts', to: 'server/dist/language-server.cjs', ...node },
   {
     from: 'server/src/language-server/browser.ts',
@@ -63,10 +64,8 @@ function packageExtension() {
   if (run.status !== 0) throw new Error(`The extension could not be packaged:\n${run.stdout}${run.stderr}`);
 }
 
-const inputs = await Promise.all(bundles.filter(({ from }) => existsSync(join(root, from))).map(bundle));
-for (const name of carried)
-  if (existsSync(join(root, 'server/dist', name)))
-    copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
+const inputs = await Promise.all(bundles.map(bundle));
+for (const name of carried) copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
 const licences = licencesOf([...new Set(inputs.flat())]).join(`\n${'-'.repeat(80)}\n\n`);
 for (const folder of ['server/dist', 'client/dist']) writeFileSync(join(root, folder, 'LIBRARIES.txt'), licences);
 if (process.argv.includes('--package')) packageExtension();

@@ -1,4 +1,5 @@
 import type { ReportedNote, ReportOptions } from '../note/reports/report-input.ts';
+import { buildReport } from './checking/build-reports.ts';
 import { summaryOf } from './summary.ts';
 import { textReport } from './text-report.ts';
 
@@ -19,4 +20,9 @@ export const checkFormats = [
     name: 'json',
     write: async (notes) => `${JSON.stringify({ version: 1, notes, summary: summaryOf(notes) }, null, 2)}\n`,
   },
+  { name: 'sarif', write: (notes, { failOn }) => buildReport('sarif', notes, failOn) },
+  { name: 'junit', write: (notes, { failOn }) => buildReport('junit', notes, failOn) },
+  { name: 'github', write: (notes, { failOn }) => buildReport('github', notes, failOn) },
+  { name: 'gitlab', write: (notes, { failOn }) => buildReport('gitlab', notes, failOn) },
+  { name: 'checkstyle', write: (notes, { failOn }) => buildReport('checkstyle', notes, failOn) },
 ] as const satisfies readonly CheckFormat[];

@@ -1,3 +1,4 @@
+import { machine } from './checking/machine.ts';
 import { nodeFiles } from './node-files.ts';
 import { runCommand } from './run-command.ts';
 import type { Sink } from './world.ts';
@@ -24,6 +25,7 @@ void runCommand(process.argv.slice(2), {
   files: nodeFiles,
   folder: process.cwd(),
   now: () => new Date(),
+  ...machine(__filename),
 }).then((code) => {
   process.exitCode = code;
 });

@@ -8,6 +8,9 @@ import { DEPARTMENT_FILE, isNoteName, shownAs } from './file-names.ts';
 import { notesBelow, type Input } from './find-notes.ts';
 import { FileProblem, today, type World } from './world.ts';
 
+/** Facts of a file, by its absolute path, that were read before. */
+export type KnownFacts = (path: string) => NoteFacts | null | undefined;
+
 /**
  * What stands around the notes of a run: for each set its department file and the facts of all its notes, both read
  * when first asked for. A set is the folder with a sideport.yaml and all below it down to the next one; without any,
@@ -16,12 +19,17 @@ import { FileProblem, today, type World } from './world.ts';
 export class NoteSets {
   readonly #world: World;
   readonly #department: Department | null | undefined;
+  readonly #known: KnownFacts;
   readonly #roots = new Map<string, string | null>();
   readonly #sets = new Map<string, DiskSet>();
 
-  /** With `department`, that file counts for every note. Throws FileProblem when it cannot be read. */
-  constructor(world: World, department?: string) {
+  /**
+   * With `department`, that file counts for every note. Throws FileProblem when it cannot be read. With `known`, facts
+   * that are known already are not read again: null for a file that has none, undefined for one that is not known.
+   */
+  constructor(world: World, department?: string, known: KnownFacts = () => undefined) {
     this.#world = world;
+    this.#known = known;
     if (department === undefined) return;
     const file = resolve(world.folder, department);
     try {
@@ -44,12 +52,24 @@ export class NoteSets {
     };
   }
 
+  /** Every note of the set that a note belongs to, absolute. */
+  notesAround(path: string): readonly string[] {
+    return this.#setOf(dirname(path)).notes;
+  }
+
+  /** The folder of the set that a note belongs to. */
+  rootAround(path: string): { readonly folder: string; readonly hasDepartment: boolean } {
+    const root = this.#rootOf(dirname(path));
+    return { folder: root ?? dirname(path), hasDepartment: root !== null };
+  }
+
   #setOf(folder: string): DiskSet {
     const root = this.#rootOf(folder);
     const key = root ?? folder;
     let set = this.#sets.get(key);
     if (set === undefined) {
-      set = new DiskSet(this.#world, key, root !== null, (note) => this.#rootOf(dirname(note)) === root);
+      const belongs = (note: string) => this.#rootOf(dirname(note)) === root;
+      set = new DiskSet(this.#world, key, root !== null, belongs, this.#known);
       this.#sets.set(key, set);
     }
     return set;
@@ -79,20 +99,34 @@ export class DiskSet implements NoteSet {
   readonly #folder: string;
   readonly #hasDepartment: boolean;
   readonly #belongs: (note: string) => boolean;
+  readonly #known: KnownFacts;
   readonly #kept = new Map<string, NoteReading>();
+  #notes: readonly string[] | undefined;
   #facts: readonly NoteFacts[] | undefined;
   #department: Department | null | undefined;
 
-  constructor(world: World, folder: string, hasDepartment: boolean, belongs: (note: string) => boolean) {
+  constructor(
+    world: World,
+    folder: string,
+    hasDepartment: boolean,
+    belongs: (note: string) => boolean,
+    known: KnownFacts = () => undefined,
+  ) {
     this.#world = world;
     this.#folder = folder;
     this.#hasDepartment = hasDepartment;
     this.#belongs = belongs;
+    this.#known = known;
   }
 
   get department(): Department | null {
     if (!this.#hasDepartment) return null;
     return (this.#department ??= this.#readDepartment());
+  }
+
+  /** The notes of the set, absolute. */
+  get notes(): readonly string[] {
+    return (this.#notes ??= this.#findNotes());
   }
 
   get facts(): readonly NoteFacts[] {
@@ -122,7 +156,9 @@ export class DiskSet implements NoteSet {
   }
 
   #readFacts(): readonly NoteFacts[] {
-    return this.#notes().flatMap((path) => {
+    return this.notes.flatMap((path) => {
+      const known = this.#known(path);
+      if (known !== undefined) return known === null ? [] : [known];
       const file = shownAs(path, this.#world.folder);
       const reading = this.open(file);
       const facts = reading === undefined ? undefined : factsOf(reading, file);
@@ -130,7 +166,7 @@ export class DiskSet implements NoteSet {
     });
   }
 
-  #notes(): readonly string[] {
+  #findNotes(): readonly string[] {
     const { files } = this.#world;
     if (this.#hasDepartment)
       return notesBelow(this.#folder, files).filter((path) => isNoteName(path) && this.#belongs(path));

@@ -1,3 +1,6 @@
+import type { AskGit } from './checking/changed.ts';
+import type { Checker, CheckerOptions } from './checking/checker.ts';
+
 /** Everything a command may touch outside itself; tests hand in their own. */
 export interface World {
   /** All of standard input as text. */
@@ -8,6 +11,11 @@ export interface World {
   /** The folder the command was started in, absolute. */
   readonly folder: string;
   readonly now: () => Date;
+  /** Threads that check notes, and how many of them the machine bears; without them all is done in one. */
+  readonly workers?: { readonly most: number; start(options: CheckerOptions): Checker };
+  /** Names the running program, so that what another build found out is not taken for its own; without it no cache. */
+  readonly program?: () => string;
+  readonly git?: AskGit;
 }
 
 export interface Sink {

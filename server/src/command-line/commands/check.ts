@@ -1,15 +1,14 @@
 import { resolve } from 'node:path';
-import { readNote } from '../../note/reading/read-note.ts';
-import { reviewNote, reviewReading } from '../../note/review.ts';
-import { fails, sortReport, type ReportedNote } from '../../note/reports/report-input.ts';
+import { fails, sortReport } from '../../note/reports/report-input.ts';
 import { checkFormats } from '../check-formats.ts';
+import { changedInputs } from '../checking/changed.ts';
+import type { Outcome } from '../checking/check-many.ts';
+import { checkInputs, readJobs } from '../checking/check-inputs.ts';
+import { mergeReports } from '../checking/merge.ts';
+import { inShard, readShard } from '../checking/shard.ts';
 import { defineCommand } from '../command.ts';
-import { isDepartmentName } from '../file-names.ts';
-import { findNotes, type Input } from '../find-notes.ts';
-import { reportOf } from '../note-report.ts';
-import { NoteSets } from '../note-sets.ts';
-import { readInput } from '../read-input.ts';
-import { FileProblem, WrongUse, type World } from '../world.ts';
+import { findNotes } from '../find-notes.ts';
+import { WrongUse, type World } from '../world.ts';
 
 export const check = defineCommand({
   operands: 'PATH...',
@@ -33,21 +32,20 @@ export const check = defineCommand({
       about: 'the least level that makes the command end with 1',
     },
     department: { kind: 'text', value: 'FILE', about: 'uses this department file for every note' },
+    'changed-since': {
+      kind: 'text',
+      value: 'REV',
+      about: 'only notes that changed in git since this revision, and those that point to them',
+    },
+    shard: { kind: 'text', value: 'I/N', about: 'only this part of the notes, such as 2/4' },
+    merge: { kind: 'flag', about: 'PATHs are JSON reports, for instance of all shards; puts them together' },
+    jobs: { kind: 'text', value: 'N', about: 'how many threads check (usual: as many as help)' },
+    'no-cache': { kind: 'flag', about: 'checks every note anew and keeps nothing for the next time' },
   },
   run: async ({ values, paths }, world) => {
-    if (paths.length === 0) throw new WrongUse('Say which notes to check: sideport check PATH...');
-    const { inputs, missing } = await findNotes(paths, world);
-    const sets = new NoteSets(world, values.department);
-    const problems = [...missing];
-    const notes: ReportedNote[] = [];
-    for (const input of inputs) {
-      try {
-        notes.push(await checkOne(input, sets, world));
-      } catch (error) {
-        if (!(error instanceof FileProblem)) throw error;
-        problems.push(error.message);
-      }
-    }
+    const { notes, problems } = values.merge
+      ? { notes: mergeReports(paths, world), problems: [] }
+      : await checkPaths(paths, values, world);
     const failOn = values['fail-on'];
     const format = checkFormats.find(({ name }) => name === values.format) ?? checkFormats[0];
     const report = await format.write(sortReport(notes), {
@@ -62,13 +60,26 @@ export const check = defineCommand({
   },
 });
 
-async function checkOne(input: Input, sets: NoteSets, world: World): Promise<ReportedNote> {
-  const text = await readInput(input, world);
-  if (input.path !== null && isDepartmentName(input.path)) {
-    const { reading, remarks } = reviewNote(text, { file: input.file }, 'department');
-    return reportOf(input.file, reading, remarks, null);
-  }
-  const reading = readNote(text);
-  const surroundings = sets.around(input, reading);
-  return reportOf(input.file, reading, reviewReading(reading, surroundings).remarks, surroundings.set);
+interface CheckValues {
+  readonly department: string | undefined;
+  readonly 'changed-since': string | undefined;
+  readonly shard: string | undefined;
+  readonly jobs: string | undefined;
+  readonly 'no-cache': boolean;
+}
+
+async function checkPaths(paths: readonly string[], values: CheckValues, world: World): Promise<Outcome> {
+  if (paths.length === 0) throw new WrongUse('Say which notes to check: sideport check PATH...');
+  const shard = values.shard === undefined ? undefined : readShard(values.shard);
+  const jobs = values.jobs === undefined ? undefined : readJobs(values.jobs);
+  const { inputs: all, missing } = await findNotes(paths, world);
+  const changed =
+    values['changed-since'] === undefined ? all : await changedInputs(all, values['changed-since'], world);
+  const inputs = shard === undefined ? changed : inShard(changed, shard);
+  const outcome = await checkInputs(
+    inputs,
+    { department: values.department, jobs, useCache: !values['no-cache'] },
+    world,
+  );
+  return { notes: outcome.notes, problems: [...missing, ...outcome.problems] };
 }

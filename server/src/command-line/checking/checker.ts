@@ -1,0 +1,124 @@
+import { createHash } from 'node:crypto';
+import { readNote } from '../../note/reading/read-note.ts';
+import { reviewNote, reviewReading } from '../../note/review.ts';
+import type { ReportedNote } from '../../note/reports/report-input.ts';
+import { factsOf, type NoteFacts, type NoteSet } from '../../note/set/note-set.ts';
+import { isDepartmentName, shownAs } from '../file-names.ts';
+import type { Input } from '../find-notes.ts';
+import { reportOf } from '../note-report.ts';
+import { NoteSets } from '../note-sets.ts';
+import { readInput } from '../read-input.ts';
+import { FileProblem, type World } from '../world.ts';
+
+/** The facts of a file on disk; null where it is no note or cannot be read. */
+export interface FileFacts {
+  readonly path: string;
+  readonly facts: NoteFacts | null;
+  /** Hash of the text they were read from; null when there was none. */
+  readonly hash: string | null;
+}
+
+/** A note that was opened in full while another was checked, and the hash of its text; '' when it had none. */
+export type Opened = readonly [file: string, hash: string];
+
+/** What came of one input. */
+export type Checked =
+  | { readonly note: ReportedNote; readonly hash: string; readonly opened: readonly Opened[] }
+  | { readonly problem: string };
+
+/** Checks notes in batches, in this thread or another. Facts of a set are made once and handed to all checkers. */
+export interface Checker {
+  facts(paths: readonly string[]): Promise<readonly FileFacts[]>;
+  /** From now on the sets are known to have these facts. */
+  know(facts: readonly FileFacts[]): Promise<void>;
+  check(inputs: readonly Input[]): Promise<readonly Checked[]>;
+  close(): Promise<void>;
+}
+
+export interface CheckerOptions {
+  readonly folder: string;
+  readonly department?: string;
+  /** When the run began, milliseconds since 1970. */
+  readonly now: number;
+}
+
+/** SHA-256 of a text, for comparing contents. */
+export function contentHash(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
+
+/** A checker in this thread. */
+export class LocalChecker implements Checker {
+  readonly #world: World;
+  readonly #known = new Map<string, NoteFacts | null>();
+  readonly #sets: NoteSets;
+
+  constructor(world: World, department?: string) {
+    this.#world = world;
+    this.#sets = new NoteSets(world, department, (path) => this.#known.get(path));
+  }
+
+  facts(paths: readonly string[]): Promise<readonly FileFacts[]> {
+    return Promise.resolve(paths.map((path) => this.#factsAt(path)));
+  }
+
+  know(facts: readonly FileFacts[]): Promise<void> {
+    for (const { path, facts: known } of facts) this.#known.set(path, known);
+    return Promise.resolve();
+  }
+
+  async check(inputs: readonly Input[]): Promise<readonly Checked[]> {
+    const checked: Checked[] = [];
+    for (const input of inputs) checked.push(await this.#checkOne(input));
+    return checked;
+  }
+
+  close(): Promise<void> {
+    return Promise.resolve();
+  }
+
+  #factsAt(path: string): FileFacts {
+    try {
+      const text = this.#world.files.read(path);
+      const facts = factsOf(readNote(text), shownAs(path, this.#world.folder)) ?? null;
+      return { path, facts, hash: contentHash(text) };
+    } catch (error) {
+      if (error instanceof FileProblem) return { path, facts: null, hash: null };
+      throw error;
+    }
+  }
+
+  async #checkOne(input: Input): Promise<Checked> {
+    try {
+      const text = await readInput(input, this.#world);
+      const hash = contentHash(text);
+      if (input.path !== null && isDepartmentName(input.path)) {
+        const { reading, remarks } = reviewNote(text, { file: input.file }, 'department');
+        return { note: reportOf(input.file, reading, remarks, null), hash, opened: [] };
+      }
+      const reading = readNote(text);
+      const surroundings = this.#sets.around(input, reading);
+      const opened = new Map<string, string>();
+      const set = watched(surroundings.set, opened);
+      const { remarks } = reviewReading(reading, { ...surroundings, set });
+      return { note: reportOf(input.file, reading, remarks, set), hash, opened: [...opened] };
+    } catch (error) {
+      if (error instanceof FileProblem) return { problem: error.message };
+      throw error;
+    }
+  }
+}
+
+/** The same set, with a record of the notes that were opened in full. */
+function watched(set: NoteSet, opened: Map<string, string>): NoteSet {
+  return {
+    get facts() {
+      return set.facts;
+    },
+    open: (file) => {
+      const reading = set.open(file);
+      if (!opened.has(file)) opened.set(file, reading === undefined ? '' : contentHash(reading.text));
+      return reading;
+    },
+  };
+}
