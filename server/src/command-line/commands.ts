@@ -25,4 +25,14 @@ export const commands: readonly CommandEntry[] = [
     summary: 'explains a check, or lists them all',
     load: async () => (await import('./commands/explain.ts')).explain,
   },
+  {
+    name: 'format',
+    summary: 'tidies layout and units, nothing else',
+    load: async () => (await import('./commands/format.ts')).format,
+  },
+  {
+    name: 'new',
+    summary: 'starts a note from what the department usually does',
+    load: async () => (await import('./commands/new.ts')).newNote,
+  },
 ];

@@ -45,7 +45,7 @@ export class NoteSets {
     const set = this.#setOf(path === null ? folder : dirname(path));
     if (path !== null) set.keep(file, reading);
     return {
-      department: this.#department === undefined ? set.department : this.#department,
+      department: this.departmentAt(path === null ? folder : dirname(path)),
       set: path === null ? withNote(set, reading, file) : set,
       file,
       today: today(now()),
@@ -61,6 +61,11 @@ export class NoteSets {
   rootAround(path: string): { readonly folder: string; readonly hasDepartment: boolean } {
     const root = this.#rootOf(dirname(path));
     return { folder: root ?? dirname(path), hasDepartment: root !== null };
+  }
+
+  /** The department of notes in a folder. */
+  departmentAt(folder: string): Department | null {
+    return this.#department === undefined ? this.#setOf(folder).department : this.#department;
   }
 
   #setOf(folder: string): DiskSet {
