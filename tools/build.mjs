@@ -1,7 +1,7 @@
 // Bundles the command line, the language server and the extension.   node tools/build.mjs [--package]
 // --package also writes the extension's .vsix.
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -64,6 +64,8 @@ function packageExtension() {
   if (run.status !== 0) throw new Error(`The extension could not be packaged:\n${run.stdout}${run.stderr}`);
 }
 
+// What an earlier build left behind must not be packaged.
+rmSync(join(root, 'client/dist'), { recursive: true, force: true });
 const inputs = await Promise.all(bundles.map(bundle));
 for (const name of carried) copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
 const licences = licencesOf([...new Set(inputs.flat())]).join(`\n${'-'.repeat(80)}\n\n`);

@@ -4,10 +4,8 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { installEditorHost } from '../tests/editor/host/install.mjs';
-
-const root = fileURLToPath(new URL('..', import.meta.url));
+import { installLibraries, root } from './installed.mjs';
 
 const programs = ['chromium', 'neovim', 'emacs-nox', 'elpa-eglot', 'elpa-yaml-mode'];
 
@@ -30,7 +28,7 @@ function installPrograms() {
   run(...aptGet, 'install', '--yes', '--no-install-recommends', ...missing);
 }
 
-if (!existsSync(join(root, 'node_modules'))) run('npm', 'ci');
+installLibraries();
 installPrograms();
 installEditorHost();
 run('node', 'tools/build.mjs', '--package');
