@@ -39,7 +39,7 @@ export function explainAll(): { readonly text: string; readonly markdown: string
     const checks = knownChecks.filter((check) => check.group === group).toSorted((a, b) => (a.id < b.id ? -1 : 1));
     if (checks.length === 0) continue;
     const width = Math.max(...checks.map(({ id }) => id.length));
-    text.push(`${capital(group)}`, ...checks.map(({ id, summary }) => `  ${id.padEnd(width)}  ${summary}`), '');
+    text.push(capital(group), ...checks.map(({ id, summary }) => `  ${id.padEnd(width)}  ${summary}`), '');
     markdown.push(
       '',
       `## ${capital(group)}`,

@@ -1,0 +1,17 @@
+import { completenessCheck, rcs } from '../support/completeness.ts';
+import { removesLens } from '../support/course.ts';
+
+export const adjunctsNotRecorded = completenessCheck({
+  id: 'adjuncts-not-recorded',
+  title: 'Ring and vitrectomy',
+  summary: 'The note says neither that a ring or a vitrectomy was needed nor that it was not.',
+  why: 'Both are extra procedures that are coded and counted; silence is no answer.',
+  whatToDo: 'Write “ring: used: no” and “vitrectomy: not done”, or record them.',
+  due: removesLens,
+  wanted: [
+    { path: 'ring.used', by: [rcs], grade: 'warning', name: 'whether a tension ring was used' },
+    { path: 'vitrectomy', by: [rcs], grade: 'warning', name: 'whether a vitrectomy was done' },
+  ],
+  faulty: { note: 'without: vitrectomy' },
+  sound: { note: 'vitrectomy: not done' },
+});

@@ -1,0 +1,24 @@
+import { completenessCheck, lensStandard, nationalAudit } from '../support/completeness.ts';
+import { implantsLens } from '../support/course.ts';
+
+export const biometryIncomplete = completenessCheck({
+  id: 'biometry-incomplete',
+  section: 'preop.biometry',
+  title: 'Biometry',
+  summary: 'A part of the biometry that the lens was chosen from is missing.',
+  why: 'A refractive surprise can only be traced when the measurements behind the lens are in the record.',
+  whatToDo: 'Copy the values from the print-out, with their meridians.',
+  planned: true,
+  due: implantsLens,
+  wanted: [
+    { path: 'preop.biometry.axial-length', by: [lensStandard], name: 'the axial length' },
+    { path: 'preop.biometry.k1', by: [lensStandard], name: 'K1' },
+    { path: 'preop.biometry.k2', by: [lensStandard], name: 'K2' },
+    { path: 'preop.biometry.method', by: [lensStandard], grade: 'warning', name: 'the method' },
+    { path: 'preop.biometry.date', by: [lensStandard], grade: 'warning', name: 'the date' },
+    { path: 'preop.biometry.chamber-depth', by: [nationalAudit], grade: 'warning', name: 'the chamber depth' },
+    { path: 'preop.biometry.eye', by: [lensStandard], grade: 'warning', name: 'the side it was measured on' },
+  ],
+  faulty: { note: 'without: preop.biometry.axial-length' },
+  sound: { note: 'preop:\n  biometry:\n    axial-length: 23.61 mm' },
+});

@@ -1,0 +1,20 @@
+import { cms, completenessCheck, nationalAudit, rcs } from '../support/completeness.ts';
+import { removesLens } from '../support/course.ts';
+
+export const capsuleStateIncomplete = completenessCheck({
+  id: 'capsule-state-incomplete',
+  section: 'capsule-state',
+  title: 'State of the capsule',
+  summary: 'The state of anterior capsule, posterior capsule, zonule or vitreous is missing.',
+  why: 'The audit of capsule rupture is computed from these facts; a gap counts neither as torn nor as intact.',
+  whatToDo: 'Write all four, as seen at the end of lens removal.',
+  due: removesLens,
+  wanted: [
+    { path: 'capsule-state.anterior', by: [rcs, cms], grade: 'warning', name: 'the anterior capsule' },
+    { path: 'capsule-state.posterior', by: [nationalAudit, rcs, cms], name: 'the posterior capsule' },
+    { path: 'capsule-state.zonule', by: [nationalAudit], name: 'the zonule' },
+    { path: 'capsule-state.vitreous', by: [nationalAudit], name: 'the vitreous' },
+  ],
+  faulty: { note: 'without: capsule-state.posterior' },
+  sound: { note: 'capsule-state:\n  posterior: intact' },
+});

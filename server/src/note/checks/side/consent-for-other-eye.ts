@@ -1,0 +1,11 @@
+import { sideCheck } from '../support/sides.ts';
+
+export const consentForOtherEye = sideCheck({
+  id: 'consent-for-other-eye',
+  what: 'the consent',
+  summary: 'The consent is for the other eye.',
+  why: 'The patient agreed to an operation on the eye that the consent names, and to no other.',
+  source: 'WHO Surgical Safety Checklist 2009',
+  faulty: { note: 'safety:\n  consent:\n    eye: left' },
+  sound: { note: 'safety:\n  consent:\n    eye: right' },
+});

@@ -1,0 +1,11 @@
+import { sideCheck } from '../support/sides.ts';
+
+export const lensVerifiedForOtherEye = sideCheck({
+  id: 'lens-verified-for-other-eye',
+  what: 'the verification of the lens',
+  summary: 'The lens was read out for the other eye.',
+  why: 'The lens on the table may be the one chosen for the other eye.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  faulty: { note: 'safety:\n  lens-verified:\n    eye: left' },
+  sound: { note: 'safety:\n  lens-verified:\n    eye: right' },
+});

@@ -1,0 +1,57 @@
+import type { Operation } from '@sideport/schemas';
+
+/** What a note says of the course as a whole, so that checks ask the same questions in the same way. */
+
+const WITH_LENS_LEFT_ALONE = ['lens exchange', 'secondary lens', 'lens repositioning', 'peripheral iridotomy'];
+
+/** Whether the natural lens is removed in this operation, as far as the procedure says. */
+export function removesLens({ procedure }: Operation): boolean {
+  return procedure === undefined || !WITH_LENS_LEFT_ALONE.includes(procedure.value);
+}
+
+const WITHOUT_IMPLANT = [
+  'phacoemulsification',
+  'intracapsular extraction',
+  'lens repositioning',
+  'peripheral iridotomy',
+];
+
+/** Whether a lens is implanted: as recorded, or else as the procedure says. */
+export function implantsLens({ procedure, lens }: Operation): boolean {
+  if (lens?.placed !== undefined) return lens.placed.value !== 'none';
+  if (lens?.power !== undefined) return true;
+  return procedure === undefined || !WITHOUT_IMPLANT.includes(procedure.value);
+}
+
+export type ComplicationKind = NonNullable<NonNullable<Operation['complications']>['items'][number]['what']>['value'];
+
+/** The complication of a kind, when it is listed. */
+export function complicationOf({ complications }: Operation, ...kinds: readonly ComplicationKind[]) {
+  return complications?.items.find(({ what }) => what !== undefined && kinds.includes(what.value));
+}
+
+export function wasAbandoned(note: Operation): boolean {
+  return complicationOf(note, 'abandoned') !== undefined;
+}
+
+/** Whether the operation is recorded as begun: a plan is not asked for what happened. */
+export function isOperated({ status }: { readonly status: 'planned' | 'draft' | 'final' }): boolean {
+  return status !== 'planned';
+}
+
+/** The main incision. */
+export function mainIncision({ incisions }: Operation) {
+  return incisions?.items.find(({ kind }) => kind?.value === 'main');
+}
+
+/** Whether the lens is toric, as implanted or else as planned. */
+export function isToric(kind: string | undefined): boolean {
+  return kind === 'toric' || kind === 'toric multifocal';
+}
+
+export function has<T>(
+  list: { readonly items: readonly { readonly value: T }[] } | undefined,
+  ...values: readonly T[]
+) {
+  return list?.items.find(({ value }) => values.includes(value));
+}

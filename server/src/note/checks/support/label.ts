@@ -1,0 +1,48 @@
+import type { Operation } from '@sideport/schemas';
+import { readLabel } from '../../label/label.ts';
+import { labelValue, type LabelReading } from '../../label/reading.ts';
+import { lastDayOf } from './dates.ts';
+
+type Lens = NonNullable<Operation['lens']>;
+
+const readings = new WeakMap<Lens, LabelReading>();
+const USUAL_YEAR = 2030;
+
+/** The label of the box as scanned or typed, read once. */
+export function labelOf(lens: Lens, date: string | undefined): LabelReading | undefined {
+  if (lens.udi === undefined) return undefined;
+  const known = readings.get(lens);
+  if (known !== undefined) return known;
+  const reading = readLabel(lens.udi.value, Number(date?.slice(0, 4) ?? USUAL_YEAR));
+  readings.set(lens, reading);
+  return reading;
+}
+
+export function labelIsSound(label: LabelReading): boolean {
+  return label.faults.every(({ severity }) => severity !== 'error');
+}
+
+/** The field whose value disagrees with the label of the box, with what the label says. */
+export function labelDisagreement(lens: Lens, date: string | undefined) {
+  const label = labelOf(lens, date);
+  if (label === undefined || !labelIsSound(label)) return undefined;
+  const kinds = [
+    ['serial', 'serial', 'serial number'],
+    ['lot', 'lot', 'lot'],
+    ['expiry', 'expiry', 'expiry'],
+  ] as const;
+  for (const [key, kind, name] of kinds) {
+    const field = lens[key];
+    const onLabel = labelValue(label, kind);
+    if (field === undefined || onLabel === undefined) continue;
+    const same = key === 'expiry' ? sameExpiry(field.value, onLabel) : field.value.trim() === onLabel;
+    if (!same) return { field, name, onLabel };
+  }
+  return undefined;
+}
+
+/** A month and a day of that month agree: boxes print one, codes the other. */
+function sameExpiry(a: string, b: string): boolean {
+  if (a.length === 7 || b.length === 7) return a.slice(0, 7) === b.slice(0, 7);
+  return lastDayOf(a) === lastDayOf(b);
+}

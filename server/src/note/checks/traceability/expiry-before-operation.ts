@@ -1,0 +1,33 @@
+import { operationCheck } from '../check.ts';
+import { lastDayOf } from '../support/dates.ts';
+import { labelDisagreement } from '../support/label.ts';
+import { implantedLens } from '../support/lenses.ts';
+import { related } from '../support/place.ts';
+
+export const expiryBeforeOperation = operationCheck({
+  id: 'expiry-before-operation',
+  group: 'traceability',
+  summary: 'The lens had expired on the day of the operation.',
+  why: 'Sterility is warranted up to the expiry and no longer.',
+  whatToDo: 'Compare with the label of the box. If an expired lens was implanted, record it as an incident and say so.',
+  source: 'ISO 11979-4 (labelling of intraocular lenses; from memory)',
+  severity: 'error',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'without: lens.udi\nlens:\n  expiry: 2031-03' },
+  sound: { note: 'without: lens.udi\nlens:\n  expiry: 2031-04' },
+  run: (note, say) => {
+    const lens = implantedLens(note);
+    if (lens?.expiry === undefined || note.date === undefined) return;
+    if (
+      lastDayOf(lens.expiry.value) >= note.date.value ||
+      labelDisagreement(lens, note.date.value)?.field === lens.expiry
+    )
+      return;
+    say({
+      at: lens.expiry,
+      message: `Lens: it expired ${lens.expiry.text}, before the operation of ${note.date.text}.`,
+      related: [related(`the operation: ${note.date.text}`, note.date)],
+    });
+  },
+});
