@@ -37,7 +37,8 @@ async function bundle({ from, to, ...options }) {
     metafile: true,
     legalComments: 'none',
     logLevel: 'warning',
-    external: ['vscode'],
+    // The PDF writer reads files of its own folder and is large; only `show --as pdf` asks for it.
+    external: ['vscode', 'pdfkit', 'svg-to-pdfkit'],
     // The browser build of yaml reads no process.env while it parses, and is the one build that every bundle can take.
     alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
     ...options,

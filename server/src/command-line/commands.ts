@@ -21,6 +21,11 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/compute.ts')).compute,
   },
   {
+    name: 'show',
+    summary: 'shows a note as prose for the record: text, Markdown, a page with the picture, or PDF',
+    load: async () => (await import('./commands/show.ts')).show,
+  },
+  {
     name: 'explain',
     summary: 'explains a check, or lists them all',
     load: async () => (await import('./commands/explain.ts')).explain,

@@ -1,5 +1,7 @@
 import type { Operation } from '@sideport/schemas';
-import { join, longInstant } from './english.ts';
+import type { ComputedValue } from '../computing/computed.ts';
+import type { ComputedLine } from './document.ts';
+import { capital, join, longInstant } from './english.ts';
 import type { Tidy } from './passage.ts';
 
 /** What every document says at its foot. */
@@ -9,6 +11,11 @@ export const CAUTIONS: readonly string[] = [
 ];
 
 type Head = Pick<Operation, 'status' | 'signed'>;
+
+/** `patient P-3107, note OP-2031-0417`. */
+export function referenceOf({ patient, id }: Pick<Operation, 'patient' | 'id'>): string {
+  return `patient ${patient?.ref?.text ?? 'not recorded'}, note ${id?.text ?? 'without id'}`;
+}
 
 export function statusNotices({ status, signed }: Head, unread: number): readonly string[] {
   const unsigned = (signed?.items.length ?? 0) === 0;
@@ -32,4 +39,9 @@ export function signatureLines(signed: Operation['signed'], tidy: Tidy): readonl
     (signature) =>
       `${join([`Signed by ${tidy(signature.by) ?? 'not recorded'}`, signature.meaning && `as ${signature.meaning.value}`, signature.at && `on ${longInstant(signature.at.value)}`])}.`,
   );
+}
+
+/** `corneal-astigmatism` becomes `Corneal astigmatism`. */
+export function computedLine({ name, display, cautions }: ComputedValue): ComputedLine {
+  return { name: capital(name.replaceAll('-', ' ')), text: display, cautions };
 }

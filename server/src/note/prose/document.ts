@@ -1,6 +1,8 @@
 /** A note in words, before it takes the form of text, a page or a printed sheet. */
 export interface ProseDocument {
   readonly title: string;
+  /** Patient and note, for every page: pages of a record get separated. */
+  readonly reference: string;
   /** What a reader must know before anything else: a draft, an amended note, no signature. */
   readonly notices: readonly string[];
   /** Who, when, which eye. */

@@ -1,8 +1,8 @@
 import { recordPlan, type Amendment, type Operation } from '@sideport/schemas';
 import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
-import { CAUTIONS, signatureLines, statusNotices } from './common.ts';
-import type { ComputedLine, Fact, ProseDocument, ProseSection } from './document.ts';
+import { CAUTIONS, computedLine, referenceOf, signatureLines, statusNotices } from './common.ts';
+import type { Fact, ProseDocument, ProseSection } from './document.ts';
 import { capital, join, longDate } from './english.ts';
 import { tidyFor, type Passage, type Tidy } from './passage.ts';
 import { afterPassage } from './sections/after.ts';
@@ -113,6 +113,7 @@ export function operationProse(note: Operation, { computed, amendments, unread }
   );
   return {
     title: titleOf(note),
+    reference: referenceOf(note),
     notices: [...statusNotices(note, unread), ...(amendments.length > 0 ? [AMENDED] : [])],
     facts: [...headFacts(note, tidy), ...computedFacts(computed.values)],
     sections: [
@@ -156,13 +157,9 @@ function sectionOf(
     id: maker.id,
     heading: maker.heading,
     paragraphs: maker.passage(note, tidy).paragraphs,
-    computed: values.filter(({ path }) => maker.keys.includes(String(path[0]))).map((value) => lineOf(value)),
+    computed: values.filter(({ path }) => maker.keys.includes(String(path[0]))).map((value) => computedLine(value)),
     amended: changesBelow(amendments, maker.keys),
   };
-}
-
-function lineOf(value: ComputedValue): ComputedLine {
-  return { name: capital(value.name.replaceAll('-', ' ')), text: value.display, cautions: value.cautions };
 }
 
 /** Age and duration belong to the head of the note. */

@@ -13,9 +13,14 @@ export function implantPassage(note: Operation, tidy: Tidy): Passage {
   if (lens) lensSentences(lens, tidy, passage);
   const drugs =
     note.drugs?.items.map((one) =>
-      join([tidy(one.drug) ?? one.purpose?.value, tidy(one.dose), one.route && routeWords(one.route.value)]),
+      join([
+        tidy(one.drug) ?? one.purpose?.value,
+        tidy(one.dose),
+        'was given',
+        one.route && routeWords(one.route.value),
+      ]),
     ) ?? [];
-  passage.say(drugs.length > 0 ? `${and(drugs)} ${drugs.length > 1 ? 'were' : 'was'} given` : undefined);
+  for (const drug of drugs) passage.say(drug);
   if (note.$.said['drugs']?.word === 'none') passage.say('No drugs were given at the end');
   passage.say(
     note['antibiotic-withheld'] && `No antibiotic was given at the end: ${tidy(note['antibiotic-withheld'])}`,

@@ -169,8 +169,8 @@ export function offsetWords(text: string | undefined): string {
 function hydrodissection({ hydrodissection: done, $ }: Operation): string | undefined {
   if ($.said['hydrodissection']?.word === 'not done') return 'No hydrodissection was done';
   if (!done) return undefined;
-  const cleaving = done.cortex && `${done.cortex.value ? '' : 'no '}cortical cleaving hydrodissection was done`;
-  const delineation = done.delineation && `${done.delineation.value ? '' : 'no '}hydrodelineation was done`;
+  const cleaving = done.cortex && `cortical cleaving hydrodissection was ${done.cortex.value ? 'done' : 'not done'}`;
+  const delineation = done.delineation && `hydrodelineation was ${done.delineation.value ? 'done' : 'not done'}`;
   const turned = done.rotation && `the nucleus ${done.rotation.value ? 'turned freely' : 'did not turn freely'}`;
-  return capital(join([and([cleaving, delineation]), turned], '; ')) || undefined;
+  return capital(join([join([cleaving, delineation], ', '), turned], '; ')) || undefined;
 }

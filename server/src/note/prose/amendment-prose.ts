@@ -1,0 +1,37 @@
+import type { Amendment } from '@sideport/schemas';
+import { amendmentSection, changesBelow } from './amendment-lines.ts';
+import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
+import type { ProseDocument } from './document.ts';
+import { capital, join, longInstant } from './english.ts';
+import { tidyFor } from './passage.ts';
+
+/** An amendment by itself; the note that it amends shows it beside the original. */
+export function amendmentProse(note: Amendment, unread: number): ProseDocument {
+  const tidy = tidyFor('amendment');
+  const keys = (note.changes?.items ?? []).map((change) => (change.field?.value ?? '').split(/[.[]/u)[0] ?? '');
+  const section = amendmentSection([note], []);
+  return {
+    title: join(
+      [
+        `${capital(note.kind?.value ?? 'amendment')} to the note ${tidy(note.amends) ?? '(not named)'}`,
+        note.at && longInstant(note.at.value),
+      ],
+      ', ',
+    ),
+    reference: referenceOf(note),
+    notices: [
+      ...statusNotices(note, unread),
+      'This is not a note by itself: read it together with the note it amends.',
+    ],
+    facts: [
+      { label: 'Amends', text: tidy(note.amends) ?? 'not recorded' },
+      { label: 'Author', text: tidy(note.by) ?? 'not recorded' },
+      { label: 'Patient', text: tidy(note.patient?.ref) ?? 'not recorded' },
+      { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
+      { label: 'Note', text: tidy(note.id) ?? 'no id recorded' },
+    ],
+    sections: [{ ...section, amended: changesBelow([note], keys) }],
+    signatures: signatureLines(note.signed, tidy),
+    cautions: CAUTIONS,
+  };
+}
