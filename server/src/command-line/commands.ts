@@ -40,4 +40,9 @@ export const commands: readonly CommandEntry[] = [
     summary: 'starts a note from what the department usually does',
     load: async () => (await import('./commands/new.ts')).newNote,
   },
+  {
+    name: 'audit',
+    summary: 'turns notes and follow-ups into figures and a report',
+    load: async () => (await import('./commands/audit.ts')).audit,
+  },
 ];

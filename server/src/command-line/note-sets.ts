@@ -52,6 +52,12 @@ export class NoteSets {
     };
   }
 
+  /** The department file that counts for a note; null stands for standard input. */
+  departmentFor(path: string | null): Department | null {
+    if (this.#department !== undefined) return this.#department;
+    return this.#setOf(path === null ? this.#world.folder : dirname(path)).department;
+  }
+
   /** Every note of the set that a note belongs to, absolute. */
   notesAround(path: string): readonly string[] {
     return this.#setOf(dirname(path)).notes;

@@ -122,7 +122,11 @@ async function factsOfSets(
   sets: NoteSets,
   { cache, hashes, checkers, world }: Tools,
 ): Promise<readonly FileFacts[]> {
-  const paths = [...new Set(inputs.flatMap(({ path }) => (path === null ? [] : sets.notesAround(path))))];
+  // One note of each set is enough to find them all.
+  const oneOfEach = new Map(
+    inputs.flatMap(({ path }) => (path === null ? [] : [[sets.rootAround(path).folder, path]])),
+  );
+  const paths = [...oneOfEach.values()].flatMap((path) => sets.notesAround(path));
   const known = new Map<string, FileFacts['facts']>();
   if (cache !== undefined) {
     for (const path of paths) {

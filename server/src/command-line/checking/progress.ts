@@ -8,10 +8,10 @@ export interface Progress {
 }
 
 /** A count that rewrites its own line, on a terminal only. */
-export function showProgress(sink: Sink): Progress {
+export function showProgress(sink: Sink, done = 'checked'): Progress {
   if (!sink.colour) return { show: () => undefined, clear: () => undefined };
   return {
-    show: (done, of) => sink.write(`${CLEAR_LINE}checked ${done} of ${of}`),
+    show: (count, of) => sink.write(`${CLEAR_LINE}${done} ${count} of ${of}`),
     clear: () => sink.write(CLEAR_LINE),
   };
 }

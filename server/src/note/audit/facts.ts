@@ -42,7 +42,7 @@ export interface OperationFacts {
 export interface LensFacts {
   readonly model: string | null;
   readonly powerD: number | null;
-  readonly constants: Readonly<Record<string, number>>;
+  readonly placed: string | null;
 }
 
 export interface IncisionFacts {
