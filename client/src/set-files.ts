@@ -10,7 +10,9 @@ const DEEPEST = 12;
 /** Lets the server read the files of a set where it has no disk of its own, as in a browser. */
 export function answerForFiles(client: NoteClient): vscode.Disposable {
   return vscode.Disposable.from(
-    client.answer(askEditor.listSet, ({ folder }: FolderParams) => listBelow(vscode.Uri.parse(folder, true), DEEPEST)),
+    client.answer(askEditor.listSet, ({ folder, deep }: FolderParams) =>
+      listBelow(vscode.Uri.parse(folder, true), deep ? DEEPEST : 0),
+    ),
     client.answer(askEditor.readFile, ({ uri }: FileParams) => read(vscode.Uri.parse(uri, true))),
   );
 }

@@ -31,11 +31,12 @@ it('does the work once for a burst of edits, after the last of them', () => {
   expect(done).toEqual(['note 20']);
 });
 
+const pause = () => undefined;
+
 it('works again for a later edit, and for each document', () => {
   const { later, run } = turns();
   const done: string[] = [];
   const reviews = latestWins<string>(later, (uri) => void done.push(uri));
-  const pause = () => undefined;
   run([() => reviews.ask('a'), () => reviews.ask('b'), pause, pause, pause, pause, pause, () => reviews.ask('a')]);
   expect(done).toEqual(['a', 'b', 'a']);
 });

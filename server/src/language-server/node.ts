@@ -1,5 +1,6 @@
 import { createConnection } from 'vscode-languageserver/node';
 import { diskFiles } from './disk-files.ts';
+import { dateText } from './runtime.ts';
 import { startNoteServer } from './start-server.ts';
 
 // Editors other than VS Code start the server with nothing behind its name.
@@ -10,4 +11,5 @@ startNoteServer(createConnection(), {
   // Two turns: a message that has arrived already is taken in between them.
   later: (work) => setImmediate(() => setImmediate(work)),
   files: diskFiles,
+  today: () => dateText(new Date()),
 });

@@ -1,4 +1,5 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { decoded } from './addresses.ts';
 import type { Connection } from 'vscode-languageserver';
 import { attempt } from './guard.ts';
 import type { FaultLog } from './guard.ts';
@@ -14,7 +15,7 @@ export class OpenDocuments {
   readonly #open = new Map<string, TextDocument>();
 
   get(uri: string): TextDocument | undefined {
-    return this.#open.get(uri);
+    return this.#open.get(decoded(uri));
   }
 
   all(): readonly TextDocument[] {
@@ -29,7 +30,7 @@ export class OpenDocuments {
     );
     connection.onDidChangeTextDocument(({ textDocument: { uri, version }, contentChanges }) =>
       attempt('textDocument/didChange', log, () => {
-        const before = this.#open.get(uri);
+        const before = this.#open.get(decoded(uri));
         if (before === undefined) return;
         const edited = TextDocument.update(copyOf(before), contentChanges, version);
         this.#set(edited, events);
@@ -40,14 +41,14 @@ export class OpenDocuments {
     );
     connection.onDidCloseTextDocument(({ textDocument: { uri } }) =>
       attempt('textDocument/didClose', log, () => {
-        this.#open.delete(uri);
+        this.#open.delete(decoded(uri));
         events.closed(uri);
       }),
     );
   }
 
   #set(document: TextDocument, events: DocumentEvents): void {
-    this.#open.set(document.uri, document);
+    this.#open.set(decoded(document.uri), document);
     events.changed(document);
   }
 }

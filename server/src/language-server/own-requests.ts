@@ -17,7 +17,7 @@ export const askServer = {
 
 /** Asked of an editor that sent `files: true`: the server may run where it has no disk of its own. */
 export const askEditor = {
-  /** FolderParams → readonly string[], the addresses of every note and department file at or below the folder. */
+  /** FolderParams → readonly string[], the addresses of the notes and department files in the folder or also below it. */
   listSet: 'sideport/listSet',
   /** FileParams → string | null, the text as stored. null: no such file. */
   readFile: 'sideport/readFile',
@@ -51,6 +51,8 @@ export interface NoteParams {
 
 export interface FolderParams {
   readonly folder: string;
+  /** Whether the folders below it count too. */
+  readonly deep: boolean;
 }
 
 export interface FileParams {

@@ -5,12 +5,20 @@ export interface Runtime {
   readonly later: Later;
   /** Undefined where there is no disk: then the editor is asked, if it can answer. */
   readonly files?: SetFiles | undefined;
+  /** Year-month-day, where the surgeon is. */
+  readonly today: () => string;
 }
 
 /** Reads the folder of a set. Addresses are URIs. */
 export interface SetFiles {
-  /** Every note and department file at or below a folder. */
-  list(folder: string): Promise<readonly string[]>;
+  /** The notes and department files in a folder, with `deep` also those in all folders below it. */
+  list(folder: string, deep: boolean): Promise<readonly string[]>;
   /** The text as stored, or null: no such file, or it cannot be read. */
   read(uri: string): Promise<string | null>;
+}
+
+/** A date as the note writes it, in the time zone of the machine. */
+export function dateText(date: Date): string {
+  const parts = [date.getFullYear(), date.getMonth() + 1, date.getDate()];
+  return parts.map((part) => String(part).padStart(2, '0')).join('-');
 }

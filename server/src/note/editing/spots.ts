@@ -94,3 +94,15 @@ export function spotOf(tree: Tree, kind: RecordKind | null, path: Path): Spot {
   }
   return at;
 }
+
+/** The path at an offset: of the field it stands in or, on a blank line, of the section that the line belongs to. */
+export function pathAt(tree: Tree, kind: RecordKind | null, offset: number): Path {
+  const aim = spotAt(tree, kind, offset);
+  if (aim !== undefined) return aim.spot.path;
+  let at = rootSpot(tree, kind);
+  for (;;) {
+    const before = [...below(at)].findLast((spot) => extent(spot).start <= offset);
+    if (before === undefined || (extent(before).end < offset && before.node?.kind === 'scalar')) return at.path;
+    at = before;
+  }
+}

@@ -1,0 +1,129 @@
+import {
+  CodeActionKind,
+  type CodeAction,
+  type CodeActionParams,
+  type Diagnostic,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import type { Action } from '../../note/editing/actions/action.ts';
+import { actionsAt } from '../../note/editing/actions/all-actions.ts';
+import { folderOf, nameOf, NOTE_ENDING } from '../addresses.ts';
+import type { ClientCan } from '../client-can.ts';
+import { carried, diagnosticsOf, SOURCE, type CarriedFix } from '../diagnostics.ts';
+import { forNote, type Server } from '../handlers.ts';
+import type { OpenNote } from '../note-book.ts';
+import { editorCommands } from '../own-requests.ts';
+import { textEdits } from './formatting.ts';
+
+export const codeActionKinds = [
+  CodeActionKind.QuickFix,
+  CodeActionKind.RefactorRewrite,
+  `${CodeActionKind.SourceFixAll}.${SOURCE}`,
+];
+
+export function codeActions(server: Server): void {
+  server.connection.onCodeAction(
+    forNote<CodeActionParams, CodeAction[]>(server, 'textDocument/codeAction', [], (note, params) => {
+      const can = server.can();
+      if (!can.codeActions) return [];
+      const { only, diagnostics } = params.context;
+      const all = [
+        ...diagnostics.filter(({ source }) => source === SOURCE).flatMap((each) => fixes(each, note, can)),
+        ...actionsAt(note.around, note.lines.offsetAt(params.range.start)).flatMap((action) =>
+          rewrite(action, note, can),
+        ),
+        ...(only?.some((kind) => kind.startsWith(CodeActionKind.SourceFixAll)) === true ? fixAll(note, can) : []),
+      ];
+      return all.filter(
+        ({ kind }) => only === undefined || only.some((wanted) => kind === wanted || kind?.startsWith(`${wanted}.`)),
+      );
+    }),
+  );
+}
+
+function fixes(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): CodeAction[] {
+  const known = fixesOf(diagnostic, note, can);
+  const safe = known.filter(({ safety }) => safety === 'safe');
+  const actions = known.map((fix): CodeAction => ({
+    title: fix.title,
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [diagnostic],
+    // Only what cannot change the meaning may be done by a key without looking.
+    isPreferred: fix.safety === 'safe' && safe.length === 1,
+    edit: editOf(note, fix.edits, can),
+  }));
+  return [...actions, ...explain(diagnostic, can)];
+}
+
+/** The fixes that the diagnostic carries; from the review where the editor did not keep them. */
+function fixesOf(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): readonly CarriedFix[] {
+  const data: unknown = diagnostic.data;
+  if (typeof data === 'object' && data !== null && 'fixes' in data && Array.isArray(data.fixes)) return data.fixes;
+  const index = diagnosticsOf(note, can).findIndex(
+    ({ code, range }) => code === diagnostic.code && JSON.stringify(range) === JSON.stringify(diagnostic.range),
+  );
+  return note.review.remarks[index]?.fixes.map((fix) => carried(fix, note.lines)) ?? [];
+}
+
+function explain({ code }: Diagnostic, can: ClientCan): CodeAction[] {
+  if (typeof code !== 'string' || !can.commands.has(editorCommands.explainCheck)) return [];
+  const command = { title: `Explain “${code}”`, command: editorCommands.explainCheck, arguments: [code] };
+  return [{ title: command.title, kind: CodeActionKind.QuickFix, command }];
+}
+
+function rewrite(action: Action, note: OpenNote, can: ClientCan): CodeAction[] {
+  const { title, edits, newFile } = action;
+  const kind = CodeActionKind.RefactorRewrite;
+  if (newFile === undefined) return [{ title, kind, edit: editOf(note, textEdits(edits, note), can) }];
+  const uri = can.createFiles ? freeAddress(note, newFile.suffix) : undefined;
+  if (uri === undefined) return [];
+  const start = { line: 0, character: 0 };
+  return [
+    {
+      title,
+      kind,
+      edit: {
+        documentChanges: [
+          { kind: 'create', uri, options: { ignoreIfExists: false } },
+          { textDocument: { uri, version: null }, edits: [{ range: { start, end: start }, newText: newFile.text }] },
+        ],
+      },
+    },
+  ];
+}
+
+/** Beside the note, under its own name with a suffix and, where that is taken, a number. */
+function freeAddress({ uri, set }: OpenNote, suffix: string): string | undefined {
+  const folder = folderOf(uri);
+  if (folder === undefined) return undefined;
+  const taken = new Set(set?.facts.map(({ file }) => file.slice(file.lastIndexOf('/') + 1)));
+  const stem = uri.slice(folder.length + 1).replace(NOTE_ENDING, '');
+  for (let number = 1; ; number++) {
+    const name = `${stem}.${suffix}${number === 1 ? '' : `-${number}`}${NOTE_ENDING}`;
+    if (!taken.has(nameOf(`/${name}`))) return `${folder}/${name}`;
+  }
+}
+
+/** Every safe fix at once. */
+function fixAll(note: OpenNote, can: ClientCan): CodeAction[] {
+  const taken: { start: number; end: number }[] = [];
+  const edits = note.review.remarks
+    .flatMap(({ fixes: all }) => all.filter(({ safety }) => safety === 'safe').slice(0, 1))
+    .flatMap((fix) => {
+      const overlaps = fix.edits.some(({ span }) =>
+        taken.some(({ start, end }) => span.start <= end && start <= span.end),
+      );
+      if (overlaps) return [];
+      taken.push(...fix.edits.map(({ span }) => span));
+      return fix.edits;
+    });
+  if (edits.length === 0) return [];
+  const kind = `${CodeActionKind.SourceFixAll}.${SOURCE}`;
+  return [{ title: 'Do every safe fix', kind, edit: editOf(note, textEdits(edits, note), can) }];
+}
+
+function editOf({ uri, version }: OpenNote, edits: readonly TextEdit[], can: ClientCan): WorkspaceEdit {
+  if (!can.versionedEdits) return { changes: { [uri]: [...edits] } };
+  return { documentChanges: [{ textDocument: { uri, version }, edits: [...edits] }] };
+}

@@ -1,0 +1,43 @@
+import type {
+  DocumentFormattingParams,
+  DocumentOnTypeFormattingParams,
+  DocumentRangeFormattingParams,
+  TextEdit,
+} from 'vscode-languageserver';
+import { formatLineLeft, formatNote } from '../../note/editing/format.ts';
+import type { Edit } from '../../note/remark.ts';
+import { forNote, type Server } from '../handlers.ts';
+import type { OpenNote } from '../note-book.ts';
+
+export function formatting(server: Server): void {
+  const { connection } = server;
+  connection.onDocumentFormatting(
+    forNote<DocumentFormattingParams, TextEdit[]>(server, 'textDocument/formatting', [], (note) =>
+      textEdits(formatNote(note.reading), note),
+    ),
+  );
+  connection.onDocumentRangeFormatting(
+    forNote<DocumentRangeFormattingParams, TextEdit[]>(
+      server,
+      'textDocument/rangeFormatting',
+      [],
+      (note, { range }) => {
+        const [start, end] = [note.lines.offsetAt(range.start), note.lines.offsetAt(range.end)];
+        const within = formatNote(note.reading).filter(({ span }) => span.start >= start && span.end <= end);
+        return textEdits(within, note);
+      },
+    ),
+  );
+  connection.onDocumentOnTypeFormatting(
+    forNote<DocumentOnTypeFormattingParams, TextEdit[]>(
+      server,
+      'textDocument/onTypeFormatting',
+      [],
+      (note, { position }) => textEdits(formatLineLeft(note.reading, note.lines.offsetAt(position)), note),
+    ),
+  );
+}
+
+export function textEdits(edits: readonly Edit[], { lines }: OpenNote): TextEdit[] {
+  return edits.map(({ span, text }) => ({ range: lines.rangeOf(span), newText: text }));
+}

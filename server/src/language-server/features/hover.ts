@@ -1,0 +1,22 @@
+import { MarkupKind, type Hover, type HoverParams } from 'vscode-languageserver';
+import { explainAt } from '../../note/editing/explain.ts';
+import { markdownExplanation, plainExplanation } from '../../note/editing/explanation-text.ts';
+import { forNote, type Server } from '../handlers.ts';
+
+export function hover(server: Server): void {
+  server.connection.onHover(
+    forNote<HoverParams, Hover | null>(server, 'textDocument/hover', null, (note, { position }) => {
+      const offset = note.lines.offsetAt(position);
+      const explanation = explainAt(note.reading, note.review.computed, offset);
+      if (explanation === undefined) return null;
+      const markdown = server.can().markdownHover;
+      return {
+        range: note.lines.rangeOf(explanation.span),
+        contents: {
+          kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText,
+          value: markdown ? markdownExplanation(explanation) : plainExplanation(explanation),
+        },
+      };
+    }),
+  );
+}

@@ -1,0 +1,89 @@
+import { explainCheck } from '../../note/checks/explain.ts';
+import { computedPage } from '../../note/editing/computed-page.ts';
+import { newNoteSnippet } from '../../note/editing/new-note.ts';
+import { drawAstigmatism } from '../../note/picture/double-angle.ts';
+import { drawEye } from '../../note/picture/eye-picture.ts';
+import type { Picture as DrawnPicture } from '../../note/picture/frame.ts';
+import { pathAt } from '../../note/editing/spots.ts';
+import { colourDeclarations, pictureStyle } from '../../note/picture/style.ts';
+import { nameOf, NOTE_ENDING } from '../addresses.ts';
+import type { Server } from '../handlers.ts';
+import type { OpenNote } from '../note-book.ts';
+import {
+  askServer,
+  type Drawing,
+  type ExplainCheckParams,
+  type NewNote,
+  type NewNoteParams,
+  type NoteParams,
+  type Page,
+  type Picture,
+  type PictureParams,
+} from '../own-requests.ts';
+import { subjectOf } from '../picture-subject.ts';
+
+/** The pages, the picture and the new note. */
+export function ownRequests(server: Server): void {
+  const { connection, guard, notes } = server;
+  connection.onRequest(
+    askServer.explainCheck,
+    guard<ExplainCheckParams, Page | null>(askServer.explainCheck, null, ({ check }) => {
+      const page = explainCheck(check);
+      return page === undefined ? null : { title: page.id, markdown: page.markdown };
+    }),
+  );
+  connection.onRequest(
+    askServer.computedValues,
+    guard<NoteParams, Page | null>(askServer.computedValues, null, ({ uri }) => {
+      const note = notes.note(uri);
+      if (note === undefined) return null;
+      return { title: 'What was computed, and from what', markdown: computedPage(note.review.computed) };
+    }),
+  );
+  connection.onRequest(
+    askServer.picture,
+    guard<PictureParams, Picture | null>(askServer.picture, null, ({ uri, line, character }) => {
+      const note = notes.note(uri);
+      return note === undefined ? null : pictureOf(note, note.lines.offsetAt({ line, character }));
+    }),
+  );
+  connection.onRequest(
+    askServer.newNote,
+    guard<NewNoteParams, NewNote | null>(askServer.newNote, null, async ({ folder, today }) => {
+      const set = await notes.sets?.ready(`${folder}/new${NOTE_ENDING}`);
+      const taken = new Set(set?.facts.map(({ file }) => nameOf(`/${file}`)));
+      const name = (number: number) => `operation-${today}${number === 1 ? '' : `-${number}`}${NOTE_ENDING}`;
+      let number = 1;
+      while (taken.has(name(number))) number += 1;
+      return { snippet: newNoteSnippet(set?.department ?? null, today), fileName: name(number) };
+    }),
+  );
+}
+
+const STYLES = { all: pictureStyle, light: colourDeclarations('light'), dark: colourDeclarations('dark') };
+
+function pictureOf(note: OpenNote, offset: number): Picture | null {
+  const subject = subjectOf(note);
+  if (subject === undefined) return null;
+  const emphasis = subject.own ? pathAt(note.reading.tree, note.reading.kind, offset) : undefined;
+  const options = { emphasis, clickable: true, ownStyle: false };
+  const drawings = [drawingOf('eye', drawEye(subject.scene, options), note, subject.own)];
+  const { before, expected, achieved } = subject.vectors;
+  if (before !== undefined || expected !== undefined || achieved !== undefined) {
+    drawings.push(drawingOf('astigmatism', drawAstigmatism(subject.vectors, options), note, subject.own));
+  }
+  return { drawings, styles: STYLES };
+}
+
+function drawingOf(kind: Drawing['kind'], drawn: DrawnPicture, note: OpenNote, own: boolean): Drawing {
+  return {
+    kind,
+    title: drawn.title,
+    svg: drawn.svg,
+    marks: drawn.marks.map(({ id, from }) => ({
+      id,
+      // What is drawn from another note has no place in this one.
+      at: own && from.span !== undefined ? note.lines.positionAt(from.span.start) : null,
+    })),
+  };
+}

@@ -1,0 +1,29 @@
+import type { Connection, TextDocumentIdentifier } from 'vscode-languageserver';
+import type { ClientCan } from './client-can.ts';
+import type { Guard } from './guard.ts';
+import type { NoteBook, OpenNote } from './note-book.ts';
+import type { Settings } from './settings.ts';
+
+/** All that a feature needs to answer its requests. */
+export interface Server {
+  readonly connection: Connection;
+  readonly guard: Guard;
+  readonly notes: NoteBook;
+  readonly settings: Settings;
+  readonly today: () => string;
+  /** Known once the editor has introduced itself, before any request. */
+  readonly can: () => ClientCan;
+}
+
+/** A handler about one open note; its fallback where the note is not open. */
+export function forNote<Params extends { readonly textDocument: TextDocumentIdentifier }, Answer>(
+  { guard, notes }: Server,
+  name: string,
+  fallback: Answer,
+  handler: (note: OpenNote, params: Params) => Answer | Promise<Answer>,
+) {
+  return guard<Params, Answer>(name, fallback, (params) => {
+    const note = notes.note(params.textDocument.uri);
+    return note === undefined ? fallback : handler(note, params);
+  });
+}

@@ -1,0 +1,109 @@
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Around } from '../note/editing/around.ts';
+import type { NoteReading } from '../note/reading/note-reading.ts';
+import { readNote } from '../note/reading/read-note.ts';
+import { reviewReading, type Review, type Surroundings } from '../note/review.ts';
+import { decoded, isDepartment, nameWithin } from './addresses.ts';
+import { lineIndexOf, type LineIndex } from './line-index.ts';
+import type { LiveSet } from './live-set.ts';
+import type { NoteSets } from './note-sets.ts';
+import type { OpenDocuments } from './open-documents.ts';
+
+/** One version of an open note, read and reviewed at most once. */
+export interface OpenNote {
+  readonly uri: string;
+  readonly version: number;
+  readonly lines: LineIndex;
+  readonly reading: NoteReading;
+  readonly set: LiveSet | null;
+  readonly around: Around;
+  /** Made when it is first asked for. */
+  readonly review: Review;
+}
+
+interface Known {
+  readonly document: TextDocument;
+  readonly reading: NoteReading;
+  readonly lines: LineIndex;
+  reviewed?: {
+    readonly review: Review;
+    readonly set: LiveSet | null;
+    readonly revision: number;
+    readonly today: string;
+  };
+}
+
+/** The open notes: every request about one version is answered from one reading of it. */
+export class NoteBook {
+  readonly #documents: OpenDocuments;
+  readonly #today: () => string;
+  readonly #known = new Map<string, Known>();
+  sets: NoteSets | undefined;
+
+  constructor(documents: OpenDocuments, today: () => string) {
+    this.#documents = documents;
+    this.#today = today;
+  }
+
+  /** The note as it is written now, or undefined when it is not open. */
+  note(uri: string): OpenNote | undefined {
+    const known = this.#read(uri);
+    if (known === undefined) return undefined;
+    const set = this.sets?.of(uri) ?? null;
+    const surroundings = this.#surroundings(uri, set);
+    return {
+      uri: known.document.uri,
+      version: known.document.version,
+      lines: known.lines,
+      reading: known.reading,
+      set,
+      around: { reading: known.reading, surroundings },
+      // Asked for by some requests only.
+      get review() {
+        return reviewOf(known, set, surroundings);
+      },
+    };
+  }
+
+  reading(uri: string): NoteReading | undefined {
+    return this.#read(uri)?.reading;
+  }
+
+  forget(uri: string): void {
+    this.#known.delete(decoded(uri));
+  }
+
+  #read(uri: string): Known | undefined {
+    const document = this.#documents.get(uri);
+    if (document === undefined) return undefined;
+    const before = this.#known.get(decoded(uri));
+    if (before?.document === document) return before;
+    const reading = readNote(document.getText(), kindOf(document));
+    const known: Known = { document, reading, lines: lineIndexOf(document) };
+    this.#known.set(decoded(uri), known);
+    return known;
+  }
+
+  #surroundings(uri: string, set: LiveSet | null): Surroundings {
+    return {
+      department: set?.department ?? null,
+      set,
+      file: set === null ? null : nameWithin(uri, set.root),
+      today: this.#today(),
+    };
+  }
+}
+
+function reviewOf(known: Known, set: LiveSet | null, surroundings: Surroundings): Review {
+  const { reviewed } = known;
+  const revision = set?.revision ?? 0;
+  const today = surroundings.today ?? '';
+  if (reviewed?.set === set && reviewed.revision === revision && reviewed.today === today) return reviewed.review;
+  const review = reviewReading(known.reading, surroundings);
+  known.reviewed = { review, set, revision, today };
+  return review;
+}
+
+function kindOf(document: TextDocument): 'department' | undefined {
+  return document.languageId === 'opnote-department' || isDepartment(document.uri) ? 'department' : undefined;
+}

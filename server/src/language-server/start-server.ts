@@ -1,0 +1,154 @@
+import {
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  TextDocumentSyncKind,
+  type Connection,
+  type InitializeParams,
+  type ServerCapabilities,
+} from 'vscode-languageserver';
+import { clientCan, type ClientCan } from './client-can.ts';
+import { diagnosticsOf } from './diagnostics.ts';
+import { editorFiles, filesOf } from './editor-files.ts';
+import { codeActionKinds, codeActions } from './features/code-actions.ts';
+import { completion, completionTriggers } from './features/completion.ts';
+import { computedValues } from './features/computed-values.ts';
+import { formatting } from './features/formatting.ts';
+import { hover } from './features/hover.ts';
+import { navigation } from './features/navigation.ts';
+import { ownRequests } from './features/own.ts';
+import { renaming } from './features/renaming.ts';
+import { structure, tokenLegend } from './features/structure.ts';
+import { workspaceSymbols } from './features/workspace-symbols.ts';
+import { attempt, guardWith } from './guard.ts';
+import type { Server } from './handlers.ts';
+import { latestWins } from './latest-wins.ts';
+import type { LiveSet } from './live-set.ts';
+import { NoteBook } from './note-book.ts';
+import { NoteSets } from './note-sets.ts';
+import { OpenDocuments } from './open-documents.ts';
+import type { Runtime } from './runtime.ts';
+import { Settings } from './settings.ts';
+
+const FEATURES = [
+  completion,
+  hover,
+  computedValues,
+  structure,
+  formatting,
+  codeActions,
+  navigation,
+  renaming,
+  workspaceSymbols,
+  ownRequests,
+];
+
+/** Serves one editor over a connection: the only place that knows the protocol. Returns when it listens. */
+export function startNoteServer(connection: Connection, runtime: Runtime): void {
+  const log = (line: string) => connection.console.log(line);
+  const documents = new OpenDocuments();
+  const notes = new NoteBook(documents, runtime.today);
+  const settings = new Settings(connection);
+  let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
+  const server: Server = { connection, guard: guardWith(log), notes, settings, today: runtime.today, can: () => can };
+
+  /** What was last said about each note, so that a set that changes nothing is not heard. */
+  const said = new Map<string, string>();
+  const reviews = latestWins<string>(runtime.later, (uri) => attempt('review', log, () => publish(uri)));
+
+  function publish(uri: string, onlyNews = false): void {
+    const note = notes.note(uri);
+    if (note === undefined) return;
+    const diagnostics = diagnosticsOf(note, can);
+    const words = JSON.stringify(diagnostics);
+    if (!onlyNews || said.get(uri) !== words)
+      void connection.sendDiagnostics({ uri, version: note.version, diagnostics });
+    said.set(uri, words);
+    tellOthers(uri, note.set, note.reading.kind === null ? undefined : note.set?.noteChanged(uri, note.reading));
+  }
+
+  /** Notes that point to one another are checked together. */
+  function tellOthers(uri: string, set: LiveSet | null, noticed: boolean | undefined): void {
+    if (set === null || noticed === undefined) return;
+    const id = documents.get(uri) === undefined ? undefined : idOf(uri);
+    for (const other of documents.all()) {
+      if (other.uri === uri || notes.note(other.uri)?.set !== set) continue;
+      if (noticed || (id !== undefined && pointsTo(other.uri, id))) reviews.ask(other.uri);
+    }
+  }
+
+  function idOf(uri: string): string | undefined {
+    const reading = notes.reading(uri);
+    return reading?.kind === 'operation' ? reading.note.id?.value : undefined;
+  }
+
+  function pointsTo(uri: string, id: string): boolean {
+    const reading = notes.reading(uri);
+    if (reading?.kind === 'follow-up') return reading.note.operation?.value === id;
+    return reading?.kind === 'amendment' && reading.note.amends?.value === id;
+  }
+
+  function setChanged(): void {
+    attempt('review of a set', log, () => {
+      for (const { uri } of documents.all()) publish(uri, true);
+      if (can.refreshHints) void connection.languages.inlayHint.refresh().catch(() => undefined);
+      if (can.refreshLenses) void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
+    });
+  }
+
+  connection.onInitialize((params: InitializeParams) => {
+    can = clientCan(params);
+    settings.canAsk = can.settings;
+    const files = filesOf(runtime.files, can.files ? editorFiles(connection) : undefined);
+    notes.sets = new NoteSets(files, notes, can.folders, setChanged);
+    return { capabilities: CAPABILITIES, serverInfo: { name: 'Sideport' } };
+  });
+  connection.onInitialized(() => {
+    if (can.settings) void connection.client.register(DidChangeConfigurationNotification.type).catch(() => undefined);
+    if (can.watchFiles) {
+      const watchers = ['**/*.opnote.yaml', '**/sideport.yaml'].map((globPattern) => ({ globPattern }));
+      void connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }).catch(() => undefined);
+    }
+  });
+  connection.onDidChangeConfiguration(() => {
+    settings.forget();
+    setChanged();
+  });
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    void notes.sets?.filesChanged(changes.map(({ uri }) => uri)).catch(() => log('reading changed files failed'));
+  });
+  documents.listen(connection, log, {
+    changed: ({ uri }) => reviews.ask(uri),
+    saved: () => undefined,
+    closed: (uri) => {
+      reviews.drop(uri);
+      said.delete(uri);
+      notes.forget(uri);
+      settings.forget(uri);
+      void connection.sendDiagnostics({ uri, diagnostics: [] });
+    },
+  });
+  for (const feature of FEATURES) feature(server);
+  connection.listen();
+}
+
+const CAPABILITIES: ServerCapabilities = {
+  textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+  completionProvider: { triggerCharacters: completionTriggers },
+  hoverProvider: true,
+  inlayHintProvider: true,
+  codeLensProvider: {},
+  documentSymbolProvider: true,
+  foldingRangeProvider: true,
+  selectionRangeProvider: true,
+  semanticTokensProvider: { legend: tokenLegend, full: true, range: true },
+  documentFormattingProvider: true,
+  documentRangeFormattingProvider: true,
+  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+  codeActionProvider: { codeActionKinds },
+  definitionProvider: true,
+  referencesProvider: true,
+  documentHighlightProvider: true,
+  documentLinkProvider: {},
+  renameProvider: { prepareProvider: true },
+  workspaceSymbolProvider: true,
+};
