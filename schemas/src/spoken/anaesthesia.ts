@@ -1,6 +1,7 @@
 import type { SpokenSection } from './phrase.ts';
 
-const agents = '(lidocaine|amethocaine|tetracaine|proxymetacaine|proparacaine|oxybuprocaine|bupivacaine|levobupivacaine|ropivacaine|articaine|mepivacaine)';
+const agents =
+  '(lidocaine|amethocaine|tetracaine|proxymetacaine|proparacaine|oxybuprocaine|bupivacaine|levobupivacaine|ropivacaine|articaine|mepivacaine)';
 const anaesthesia = '(anaesthesia|anaesthetic|block|injection)';
 
 /** Anaesthesia, antisepsis, seat. */
@@ -21,7 +22,6 @@ export const anaesthesiaSpoken: SpokenSection = {
           said: [
             `topical ${anaesthesia}`,
             'topical',
-            `topical ${agents}`,
             `topical (anaesthetic|anaesthesia) drops`,
             `${agents} (drops|gel)`,
             'anaesthetic drops',
@@ -29,21 +29,40 @@ export const anaesthesiaSpoken: SpokenSection = {
         },
         {
           value: 'intracameral',
-          said: [`intra+cameral ${anaesthesia}`, `intra+cameral ${agents}`, `[preservative free] ${agents} (intra+cameral|intra+camerally|into the anterior chamber)`],
+          said: [
+            `intra+cameral ${anaesthesia}`,
+            `intra+cameral ${agents}`,
+            `[preservative free] ${agents} (intra+cameral|intra+camerally|into the anterior chamber)`,
+          ],
         },
-        { value: 'intracameral', bound: true, said: ['intra+cameral'] },
+        { value: 'intracameral', bound: true, said: ['intra+cameral', 'intra+camerally'] },
         {
           value: 'sub-Tenon',
           said: ['sub+tenons', 'sub+tenon', `(sub+tenons|sub+tenon) ${anaesthesia}`, 'sub tenons capsule block'],
-          heard: ['sub tenants', 'sub tennis', 'sub tennants', 'subtenants', 'sub tenant', 'sub ten ons', 'sub tenence', 'sub tenets', 'sub turnons', 'some tenons', 'sub tenens', 'sub tendons', 'sub tinnens'].flatMap((heard) => [
-            heard,
-            `${heard} (block|anaesthesia|anaesthetic)`,
-          ]),
+          heard: [
+            'sub tenants',
+            'sub tennis',
+            'sub tennants',
+            'subtenants',
+            'sub tenant',
+            'sub ten ons',
+            'sub tenence',
+            'sub tenets',
+            'sub turnons',
+            'some tenons',
+            'sub tenens',
+            'sub tendons',
+            'sub tinnens',
+          ].flatMap((heard) => [heard, `${heard} (block|anaesthesia|anaesthetic)`]),
         },
         {
           value: 'peribulbar',
           said: ['peri+bulbar', `peri+bulbar ${anaesthesia}`],
-          heard: ['(perry|peri|pair a|pera|perry a|parry|para) (bulbar|bulba|bull bar|bull ba|bulber) [block]', '(perry|parry|para)bulbar [block]', 'perry bull bar [block]'],
+          heard: [
+            '(perry|peri|pair a|pera|perry a|parry|para) (bulbar|bulba|bull bar|bull ba|bulber) [block]',
+            '(perry|parry|para)bulbar [block]',
+            'perry bull bar [block]',
+          ],
         },
         {
           value: 'retrobulbar',
@@ -52,18 +71,41 @@ export const anaesthesiaSpoken: SpokenSection = {
         },
         {
           value: 'general',
-          said: ['general (anaesthesia|anaesthetic)', 'ga', 'g a', '(under|having) [a] general', 'general endotracheal anaesthesia'],
+          said: [
+            'general (anaesthesia|anaesthetic)',
+            'ga',
+            'g a',
+            '(under|having) [a] general',
+            'general endotracheal anaesthesia',
+          ],
         },
         {
           value: 'sedation',
-          said: ['[(intravenous|iv|i v|light|conscious|monitored|oral|mild|some)] sedation', '(sedated|sedation) with midazolam', 'midazolam', 'monitored anaesthesia care', '[lightly] sedated'],
+          said: [
+            '[(intravenous|iv|i v|light|conscious|monitored|oral|mild|some)] sedation',
+            '(sedated|sedation) with midazolam',
+            'midazolam',
+            'monitored anaesthesia care',
+            '[lightly] sedated',
+          ],
         },
       ],
     },
     {
       path: 'anaesthesia.drug',
       about: ['anaesthesia'],
-      values: ['lidocaine', 'tetracaine', 'proxymetacaine', 'proparacaine', 'oxybuprocaine', 'bupivacaine', 'levobupivacaine', 'ropivacaine', 'articaine', 'mepivacaine'].map((drug) => ({
+      values: [
+        'lidocaine',
+        'tetracaine',
+        'proxymetacaine',
+        'proparacaine',
+        'oxybuprocaine',
+        'bupivacaine',
+        'levobupivacaine',
+        'ropivacaine',
+        'articaine',
+        'mepivacaine',
+      ].map((drug) => ({
         value: drug,
         said: [drug, `(with|of) ${drug}`],
       })),
@@ -79,8 +121,23 @@ export const anaesthesiaSpoken: SpokenSection = {
       values: [
         {
           value: 'povidone-iodine',
-          said: ['(povidone|povidine|povodone) [-] iodine', 'iodine', 'povidone', 'pvp iodine', 'aqueous iodine', 'iodine (prep|wash|drops|solution|paint)'],
-          heard: ['pov a done iodine', 'pover dome iodine', 'povi done iodine', 'poverty own iodine', 'pov i done iodine', 'pavid own iodine', 'pov iodine'],
+          said: [
+            '(povidone|povidine|povodone) [-] iodine',
+            'iodine',
+            'povidone',
+            'pvp iodine',
+            'aqueous iodine',
+            'iodine (prep|wash|drops|solution|paint)',
+          ],
+          heard: [
+            'pov a done iodine',
+            'pover dome iodine',
+            'povi done iodine',
+            'poverty own iodine',
+            'pov i done iodine',
+            'pavid own iodine',
+            'pov iodine',
+          ],
         },
         { value: 'chlorhexidine', said: ['[aqueous] chlorhexidine', 'aqueous chlorhexidine'] },
       ],
@@ -90,18 +147,40 @@ export const anaesthesiaSpoken: SpokenSection = {
       about: ['antisepsis'],
       called: ['(povidone|povidine) [-] iodine [(at|of)]', 'iodine'],
       amounts: [{ unit: '%', bare: 'never', possible: [0.05, 20] }],
-      forms: [{ said: ['{number} (percent|per cent) [(aqueous|ophthalmic)] ((povidone|povidine) [-] iodine|iodine|povidone|chlorhexidine)'], write: '{} %', also: [['antisepsis.agent', 'povidone-iodine']] }],
+      forms: [
+        {
+          said: [
+            '{number} (percent|per cent) [(aqueous|ophthalmic)] ((povidone|povidine) [-] iodine|iodine|povidone|chlorhexidine)',
+          ],
+          write: '{} %',
+          also: [['antisepsis.agent', 'povidone-iodine']],
+        },
+      ],
     },
     {
       path: 'antisepsis.contact',
       about: ['antisepsis'],
       amounts: [{ unit: 'min', bare: 'never', possible: [0.5, 30] }],
-      forms: [{ said: ['(for|left for) {number} (minutes|minute)', '{number} (minutes|minute) contact [time]'], bound: true, write: '{} min' }],
+      forms: [
+        {
+          said: ['(for|left for) {number} (minutes|minute)', '{number} (minutes|minute) contact [time]'],
+          bound: true,
+          write: '{} min',
+        },
+      ],
     },
     {
       path: 'seat',
       about: ['seat'],
-      forms: [{ said: ['(sat|seated|sitting|i sat|surgeon sat|surgeon seated|surgeon sitting|sat at the|seated at the|stood) {place}', 'seat {place}', 'surgeon {place}'] }],
+      forms: [
+        {
+          said: [
+            '(sat|seated|sitting|i sat|surgeon sat|surgeon seated|surgeon sitting|sat at the|seated at the|stood) {place}',
+            'seat {place}',
+            'surgeon {place}',
+          ],
+        },
+      ],
       values: [{ value: 'superior', said: ['(sat|seated|sitting|stood) at the head [end] [of the table]'] }],
     },
   ],

@@ -1,8 +1,11 @@
 import type { SpokenSection } from './phrase.ts';
 
-const rhexis = '[continuous] [curvilinear] [anterior] (capsulorhexis|capsulo rhexis|rhexis|ccc|c c c|capsulotomy|rrhexis)';
-const slightly = '[(slightly|a little|a bit|mildly|somewhat|minimally|a touch|just|marginally|very slightly|a fraction|bit|slight)]';
-const off = '(eccentric|off+centre|decentred|displaced|decentration|eccentrically|de centred|eccentrically placed|off centred)';
+const rhexis =
+  '[continuous] [curvilinear] [anterior] (capsulorhexis|capsulo rhexis|rhexis|ccc|c c c|capsulotomy|rrhexis)';
+const slightly =
+  '[(slightly|a little|a bit|mildly|somewhat|minimally|a touch|just|marginally|very slightly|a fraction|bit|slight)]';
+const off =
+  '(eccentric|off+centre|decentred|displaced|decentration|eccentrically|de centred|eccentrically placed|off centred)';
 
 function toward(direction: string, forms: string): { value: string; said: string[] } {
   return {
@@ -33,8 +36,20 @@ export const capsulotomySpoken: SpokenSection = {
       path: 'capsulotomy.technique',
       about: ['capsulotomy'],
       values: [
-        { value: 'continuous curvilinear', said: ['continuous curvilinear [capsulorhexis|capsulo rhexis|rhexis|capsulotomy|anterior capsulotomy|anterior capsulorhexis]'] },
-        { value: 'can-opener', said: ['can+opener [(capsulotomy|technique|anterior capsulotomy|capsulorhexis|fashion)]', 'capsulotomy can opener'], heard: ['can opening capsulotomy', 'cannot open a capsulotomy', 'kan opener'] },
+        {
+          value: 'continuous curvilinear',
+          said: [
+            'continuous curvilinear [capsulorhexis|capsulo rhexis|rhexis|capsulotomy|anterior capsulotomy|anterior capsulorhexis]',
+          ],
+        },
+        {
+          value: 'can-opener',
+          said: [
+            'can+opener [(capsulotomy|technique|anterior capsulotomy|capsulorhexis|fashion)]',
+            'capsulotomy can opener',
+          ],
+          heard: ['can opening capsulotomy', 'cannot open a capsulotomy', 'kan opener'],
+        },
         { value: 'envelope', said: ['(envelope|linear) (capsulotomy|technique)'] },
         { value: 'laser', said: ['(laser|femtosecond|femtosecond laser) capsulotomy'] },
       ],
@@ -42,7 +57,7 @@ export const capsulotomySpoken: SpokenSection = {
     {
       path: 'capsulotomy.diameter',
       about: ['capsulotomy'],
-      called: ['(capsulorhexis|capsulotomy|rhexis) (diameter|size)', '(measured|measuring|diameter)'],
+      called: ['(capsulorhexis|capsulotomy|rhexis) (diameter|size)'],
       amounts: [{ unit: 'mm', bare: 'subject', possible: [2, 9], usual: [4, 6.9], bareWithin: [3, 8] }],
     },
     {
@@ -55,8 +70,23 @@ export const capsulotomySpoken: SpokenSection = {
       path: 'capsulotomy.off-centre',
       about: ['capsulotomy'],
       values: [
-        { value: 'centred', bound: true, said: ['[(well|nicely|perfectly|properly|accurately|and well)] centred', 'central', 'well centred [on|over] [the] (pupil|visual axis|lens)', 'centred on the (pupil|visual axis)'], heard: ['(well|nicely) (center|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'] },
-        { value: 'centred', said: ['(well centred|centred|central|centrally placed|nicely centred|well centered) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)'] },
+        {
+          value: 'centred',
+          bound: true,
+          said: [
+            '[(well|nicely|perfectly|properly|accurately|and well)] centred',
+            'central',
+            'well centred [on|over] [the] (pupil|visual axis|lens)',
+            'centred on the (pupil|visual axis)',
+          ],
+          heard: ['(well|nicely) (center|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'],
+        },
+        {
+          value: 'centred',
+          said: [
+            '(well centred|centred|central|centrally placed|nicely centred|well centered) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)',
+          ],
+        },
         { ...toward('temporal', 'temporal|temporally'), bound: true },
         { ...toward('nasal', 'nasal|nasally'), bound: true },
         { ...toward('superior', 'superior|superiorly|upwards|up'), bound: true },
@@ -70,11 +100,33 @@ export const capsulotomySpoken: SpokenSection = {
         {
           value: 'complete',
           bound: true,
-          said: ['[(was|is|and|intact and|fully|successfully)] (complete|completed)', 'intact', 'continuous and complete', 'complete and (round|intact|continuous)', '(complete|completed) [uneventfully|successfully|without difficulty]'],
+          said: [
+            '[(was|is|and|intact and|fully|successfully)] (complete|completed)',
+            'intact',
+            'continuous and complete',
+            'complete and (round|intact|continuous)',
+            '(complete|completed) [uneventfully|successfully|without difficulty]',
+          ],
         },
-        { value: 'complete', said: ['(complete|completed|intact) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)', '(capsulorhexis|rhexis|capsulotomy|ccc) [$was] (complete|completed|intact|fully completed|completed successfully)'] },
-        { value: 'incomplete', bound: true, said: ['incomplete', 'not (complete|completed)', '(could not|couldnt) be completed', 'was not completed'] },
-        { value: 'incomplete', said: ['incomplete (capsulorhexis|rhexis|capsulotomy|ccc)', '(capsulorhexis|rhexis|capsulotomy|ccc) [$was] incomplete'] },
+        {
+          value: 'complete',
+          said: [
+            '(complete|completed|intact) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)',
+            '(capsulorhexis|rhexis|capsulotomy|ccc) [$was] (complete|completed|intact|fully completed|completed successfully)',
+          ],
+        },
+        {
+          value: 'incomplete',
+          bound: true,
+          said: ['incomplete', 'not (complete|completed)', '(could not|couldnt) be completed', 'was not completed'],
+        },
+        {
+          value: 'incomplete',
+          said: [
+            'incomplete (capsulorhexis|rhexis|capsulotomy|ccc)',
+            '(capsulorhexis|rhexis|capsulotomy|ccc) [$was] incomplete',
+          ],
+        },
         {
           value: 'radial tear',
           said: [

@@ -9,22 +9,50 @@ export const chamberSpoken: SpokenSection = {
     {
       id: 'viscoelastic',
       named: [ovd],
-      heard: ['viscose elastic', 'vis go elastic', 'fiscal elastic', 'viscous elastic', 'disco elastic', 'visco lastic', 'biscoelastic', 'this go elastic', 'whisky elastic', 'visco plastic', 'fisco elastic'],
+      heard: [
+        'viscose elastic',
+        'vis go elastic',
+        'fiscal elastic',
+        'viscous elastic',
+        'disco elastic',
+        'visco lastic',
+        'biscoelastic',
+        'this go elastic',
+        'whisky elastic',
+        'visco plastic',
+        'fisco elastic',
+      ],
     },
     { id: 'dye', named: ['[capsule|capsular] (stain|dye)', '(capsular|capsule) staining'] },
-    { id: 'pupil', named: ['[the] pupil [size] [diameter]', '(dilated|dilatation|dilation) to', 'pupils'], heard: ['people', 'pew pill'] },
+    {
+      id: 'pupil',
+      named: ['[the] pupil [size] [diameter]', '(dilated|dilatation|dilation) to', 'pupils'],
+      heard: ['people', 'pew pill'],
+    },
     { id: 'pupil aid', within: 'pupil' },
   ],
   fields: [
     {
       path: 'ovd[cohesive].kind',
       about: ['viscoelastic'],
-      values: [{ value: 'cohesive', said: [`cohesive ${ovd}`, `${ovd} cohesive`, 'cohesive'], heard: [`(co hesive|co easy|co he sieve|coercive|co hesif|cohesion) [${ovd}]`] }],
+      values: [
+        {
+          value: 'cohesive',
+          said: [`cohesive ${ovd}`, `${ovd} cohesive`, 'cohesive'],
+          heard: [`(co hesive|co easy|co he sieve|coercive|co hesif|cohesion) [${ovd}]`],
+        },
+      ],
     },
     {
       path: 'ovd[dispersive].kind',
       about: ['viscoelastic'],
-      values: [{ value: 'dispersive', said: [`dispersive ${ovd}`, `${ovd} dispersive`, 'dispersive', 'viscodispersive'], heard: [`(this persive|dis persive|disperse if|dispersion|discursive|this purse of) [${ovd}]`] }],
+      values: [
+        {
+          value: 'dispersive',
+          said: [`dispersive ${ovd}`, `${ovd} dispersive`, 'dispersive', 'viscodispersive'],
+          heard: [`(this persive|dis persive|disperse if|dispersion|discursive|this purse of) [${ovd}]`],
+        },
+      ],
     },
     {
       path: 'ovd[viscoadaptive].kind',
@@ -37,7 +65,14 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'hydroxypropyl methylcellulose',
-          said: ['[hydroxy+propyl] methyl+cellulose', 'hpmc', 'h p m c', 'hypromellose', 'hydroxypropylmethylcellulose', 'hydroxy propyl methyl cellulose'],
+          said: [
+            '[hydroxy+propyl] methyl+cellulose',
+            'hpmc',
+            'h p m c',
+            'hypromellose',
+            'hydroxypropylmethylcellulose',
+            'hydroxy propyl methyl cellulose',
+          ],
           heard: ['methyl sell you lows', 'methyl cellular', 'methyl cell you lose'],
         },
       ],
@@ -46,8 +81,18 @@ export const chamberSpoken: SpokenSection = {
       path: 'ovd[hyaluronate].agent',
       about: ['viscoelastic'],
       values: [
-        { value: 'sodium hyaluronate', said: ['[sodium] hyaluronate', 'hyaluronic acid', 'sodium hyaluronic acid'], heard: ['sodium (high a lure on eight|hyla your nate|hi a luronate|hyaluronic|high allure on ate|high alluring eight)', 'sodium hi al uronate'] },
-        { value: 'chondroitin sulphate with hyaluronate', said: ['chondroitin (sulphate|sulfate) [with|and|plus] [sodium] hyaluronate'] },
+        {
+          value: 'sodium hyaluronate',
+          said: ['[sodium] hyaluronate', 'hyaluronic acid', 'sodium hyaluronic acid'],
+          heard: [
+            'sodium (high a lure on eight|hyla your nate|hi a luronate|hyaluronic|high allure on ate|high alluring eight)',
+            'sodium hi al uronate',
+          ],
+        },
+        {
+          value: 'chondroitin sulphate with hyaluronate',
+          said: ['chondroitin (sulphate|sulfate) [with|and|plus] [sodium] hyaluronate'],
+        },
       ],
     },
     {
@@ -62,10 +107,29 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'trypan blue',
           denied: 'none',
-          said: ['trypan [blue]', '[anterior] capsule [$was] (stained|dyed) (with|using) [trypan] blue', '[vision] blue dye', 'blue (stain|dye)', 'stained [the capsule] with trypan [blue]', 'stained blue'],
-          heard: ['(try pan|tri pan|trip an|try pain|type an|tree pan|try pin|trippan|trypanned|tripe an|try panned) blue', '(try pan|tri pan|trip an)'],
+          said: [
+            'trypan [blue]',
+            '[anterior] capsule [$was] (stained|dyed) (with|using) [trypan] blue',
+            '[vision] blue dye',
+            'blue (stain|dye)',
+            'stained [the capsule] with trypan [blue]',
+            'stained blue',
+          ],
+          heard: [
+            '(try pan|tri pan|trip an|try pain|type an|tree pan|try pin|trippan|trypanned|tripe an|try panned) blue',
+            '(try pan|tri pan|trip an)',
+          ],
         },
-        { value: 'none', said: ['(no|without) [capsule|capsular|trypan] (stain|dye|staining) [$was] [needed|required|used|necessary]', '(stain|dye|staining) (not|was not|wasnt|unnecessary) [needed|required|used|necessary]', '(capsule|it) (not|wasnt|was not) stained', 'unstained capsule', '(dye|stain) (nil|none)'] },
+        {
+          value: 'none',
+          said: [
+            '(no|without) [capsule|capsular|trypan] (stain|dye|staining) [$was] [needed|required|used|necessary]',
+            '(stain|dye|staining) (not|was not|wasnt|unnecessary) [needed|required|used|necessary]',
+            '(capsule|it) (not|wasnt|was not) stained',
+            'unstained capsule',
+            '(dye|stain) (nil|none)',
+          ],
+        },
         { value: 'brilliant blue', said: ['brilliant blue'] },
         { value: 'indocyanine green', said: ['indocyanine green', 'icg'] },
       ],
@@ -73,9 +137,22 @@ export const chamberSpoken: SpokenSection = {
     {
       path: 'preop.pupil',
       about: ['pupil'],
-      called: ['[the] (pupil|pupils) [size|diameter] [(dilated|dilating|dilates|opened|only|just|was|measured|measuring|at|of|to|is|came)] [(only|to|at|poorly to|just|up to)]', '(dilated|dilating|dilation|dilatation|poorly dilated|poor dilation) (to|at|of) [only|about|just]', 'pupil diameter'],
+      called: [
+        '[the] (pupil|pupils) [size|diameter] [(dilated|dilating|dilates|opened|only|just|was|measured|measuring|at|of|to|is|came)] [(only|to|at|poorly to|just|up to)]',
+        '(dilated|dilating|dilation|dilatation|poorly dilated|poor dilation) (to|at|of) [only|about|just]',
+        'pupil diameter',
+      ],
       amounts: [{ unit: 'mm', bare: 'named', possible: [1, 10], usual: [2, 9] }],
-      forms: [{ said: ['{number} (millimetre|mm) pupil', '{number} (millimetre|mm) dilated pupil', 'small pupil [of|at] {number} (millimetre|mm|millimetres)'], write: '{} mm' }],
+      forms: [
+        {
+          said: [
+            '{number} (millimetre|mm) pupil',
+            '{number} (millimetre|mm) dilated pupil',
+            'small pupil [of|at] {number} (millimetre|mm|millimetres)',
+          ],
+          write: '{} mm',
+        },
+      ],
     },
     {
       path: 'pupil-aid[none].kind',
@@ -100,12 +177,28 @@ export const chamberSpoken: SpokenSection = {
     {
       path: 'pupil-aid[iris hooks].kind',
       about: ['pupil aid', 'pupil'],
-      values: [{ value: 'iris hooks', denied: 'none', said: ['[flexible] [iris|pupil] (hooks|hook|retractors|retractor)', 'iris retractor hooks'], heard: ['iris (hugs|hawks|hux|books)', 'i wrist hooks', 'virus hooks'] }],
+      values: [
+        {
+          value: 'iris hooks',
+          denied: 'none',
+          said: ['[flexible] [iris|pupil] (hooks|hook|retractors|retractor)', 'iris retractor hooks'],
+          heard: ['iris (hugs|hawks|hux|books)', 'i wrist hooks', 'virus hooks'],
+        },
+      ],
     },
     {
       path: 'pupil-aid[iris hooks].count',
       about: ['pupil aid', 'pupil'],
-      forms: [{ said: ['{count} [flexible|disposable|nylon] [iris|pupil] (hooks|hook|retractors)', '[iris|pupil] (hooks|retractors) x {number}', '[iris] hooks [(numbering|were placed)] ({number} in number)'], also: [['pupil-aid[iris hooks].kind', 'iris hooks']] }],
+      forms: [
+        {
+          said: [
+            '{count} [flexible|disposable|nylon] [iris|pupil] (hooks|hook|retractors)',
+            '[iris|pupil] (hooks|retractors) x {number}',
+            '[iris] hooks [(numbering|were placed)] ({number} in number)',
+          ],
+          also: [['pupil-aid[iris hooks].kind', 'iris hooks']],
+        },
+      ],
     },
     {
       path: 'pupil-aid[expansion ring].kind',
@@ -114,7 +207,12 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'expansion ring',
           denied: 'none',
-          said: ['[pupil|pupillary|iris] (expansion|expander|dilation|dilating|dilator) (ring|device)', '(pupil|pupillary|iris) (ring|expander)', 'ring expander', '(pupil|pupillary|iris) (expansion|expanding|dilating) ring'],
+          said: [
+            '[pupil|pupillary|iris] (expansion|expander|dilation|dilating|dilator) (ring|device)',
+            '(pupil|pupillary|iris) (ring|expander)',
+            'ring expander',
+            '(pupil|pupillary|iris) (expansion|expanding|dilating) ring',
+          ],
         },
       ],
     },
@@ -125,7 +223,14 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'stretch',
           denied: 'none',
-          said: ['(pupil|iris|pupillary|bimanual) (stretch|stretching|stretched)', '(pupil|iris) $was (stretched|manually stretched)', '(stretched|stretching) [of] [the] (pupil|iris)', 'bimanual (pupil|iris) stretch', 'bimanual stretch of the pupil', 'mechanical (stretch|stretching)'],
+          said: [
+            '(pupil|iris|pupillary|bimanual) (stretch|stretching|stretched)',
+            '(pupil|iris) $was (stretched|manually stretched)',
+            '(stretched|stretching) [of] [the] (pupil|iris)',
+            'bimanual (pupil|iris) stretch',
+            'bimanual stretch of the pupil',
+            'mechanical (stretch|stretching)',
+          ],
         },
       ],
     },
@@ -136,7 +241,11 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'intracameral phenylephrine',
           denied: 'none',
-          said: ['intra+cameral [preservative free] (phenylephrine|adrenaline phenylephrine)', 'phenylephrine (intra+cameral|intra+camerally|into the [anterior] chamber|in the anterior chamber)', 'phenylephrine [$was] [injected|given|instilled]'],
+          said: [
+            'intra+cameral [preservative free] (phenylephrine|adrenaline phenylephrine)',
+            'phenylephrine (intra+cameral|intra+camerally|into the [anterior] chamber|in the anterior chamber)',
+            'phenylephrine [$was] [injected|given|instilled]',
+          ],
           heard: ['intra+cameral (fennel effrin|fennel ephrin|phenol ephrine|fenilefrin|fennel f rin|phenyl effrin)'],
         },
       ],

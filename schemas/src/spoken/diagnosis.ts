@@ -14,10 +14,7 @@ function fold(word: string): string {
 
 /** Cataract, its grade, and what else is wrong with the eye. */
 export const diagnosisSpoken: SpokenSection = {
-  subjects: [
-    { id: 'cataract', named: ['cataract', 'cataracts'] },
-    { id: 'comorbidity' },
-  ],
+  subjects: [{ id: 'cataract', named: ['cataract', 'cataracts'] }, { id: 'comorbidity' }],
   fields: [
     {
       path: 'diagnosis.cataract',
@@ -35,12 +32,20 @@ export const diagnosisSpoken: SpokenSection = {
         { value: 'nuclear', bound: true, said: ['nuclear'] },
         {
           value: 'cortical',
-          said: [`cortical ${opacity}`, 'cortical (spoke|spokes|spoking)', '(cortical and nuclear|cortical nuclear) (cataract|opacity|changes)'],
+          said: [
+            `cortical ${opacity}`,
+            'cortical (spoke|spokes|spoking)',
+            '(cortical and nuclear|cortical nuclear) (cataract|opacity|changes)',
+          ],
         },
         { value: 'cortical', bound: true, said: ['cortical'] },
         {
           value: 'posterior subcapsular',
-          said: [`posterior sub+capsular ${opacity}`, 'posterior sub+capsular [plaque]', '(psc|p s c|psco) [(cataract|opacity|changes|change|plaque)]'],
+          said: [
+            `posterior sub+capsular ${opacity}`,
+            'posterior sub+capsular [plaque]',
+            '(psc|p s c|psco) [(cataract|opacity|changes|change|plaque)]',
+          ],
         },
         {
           value: 'white',
@@ -56,8 +61,19 @@ export const diagnosisSpoken: SpokenSection = {
         { value: 'white', bound: true, said: ['white', 'mature', 'intumescent'] },
         {
           value: 'brunescent',
-          said: [`(brunescent|brown|black|brunescence) (cataract|lens|nucleus|nuclear cataract|nuclear sclerosis)`, 'brunescent', 'dense brown (cataract|nucleus)', 'cataract $was brunescent'],
-          heard: ['brunette scent [cataract]', 'brunes scent [cataract]', 'brun essent [cataract]', 'brunet sent [cataract]', 'brew nescent [cataract]'],
+          said: [
+            `(brunescent|brown|black|brunescence) (cataract|lens|nucleus|nuclear cataract|nuclear sclerosis)`,
+            'brunescent',
+            'dense brown (cataract|nucleus)',
+            'cataract $was brunescent',
+          ],
+          heard: [
+            'brunette scent [cataract]',
+            'brunes scent [cataract]',
+            'brun essent [cataract]',
+            'brunet sent [cataract]',
+            'brew nescent [cataract]',
+          ],
         },
         {
           value: 'posterior polar',

@@ -1,21 +1,20 @@
 import type { SpokenSection } from './phrase.ts';
 
 const surgeon = 'surgeon';
-const lensWords = '($lens|lens implantation|intraocular lens implantation|lens insertion|toric $lens|toric|multifocal $lens|insertion of [a|an] $lens|implantation of [a|an] $lens|posterior chamber [intraocular] $lens)';
+const lensWords =
+  '($lens|lens implantation|intraocular lens implantation|lens insertion|insertion of [a|an] $lens|implantation of [a|an] $lens|posterior chamber [intraocular] $lens)';
 const joined = '(with|and|plus|/|-|+|with an|with a|and an|and a|&)';
 
 /** The first lines of a note: date, procedure, who operated. The side is read on its own: see sides.ts. */
 export const head: SpokenSection = {
-  subjects: [
-    { id: 'operation', named: ['[the] (operation|procedure|surgery)'] },
-    { id: surgeon },
-    { id: 'duration' },
-  ],
+  subjects: [{ id: 'operation', named: ['[the] (operation|procedure|surgery)'] }, { id: surgeon }, { id: 'duration' }],
   fields: [
     {
       path: 'date',
       about: ['operation'],
-      called: ['(operation date|date of [the] (operation|surgery|procedure)|date of op|surgery date|procedure date|operated on [the]|date)'],
+      called: [
+        '(operation date|date of [the] (operation|surgery|procedure)|date of op|surgery date|procedure date|operated on [the]|date)',
+      ],
       forms: [
         {
           said: [
@@ -45,6 +44,11 @@ export const head: SpokenSection = {
         },
         {
           value: 'phacoemulsification with lens',
+          also: [['lens.kind', 'toric']],
+          said: [`$phaco ${joined} toric $lens [implantation]`, `$phaco ${joined} toric`],
+        },
+        {
+          value: 'phacoemulsification with lens',
           implied: true,
           said: [
             'cataract (extraction|surgery|removal|operation) (with|and|plus) ([a] lens implant|[an] intraocular lens|[an] iol|i o l|lens implantation|intraocular lens implantation)',
@@ -52,8 +56,22 @@ export const head: SpokenSection = {
         },
         {
           value: 'phacoemulsification',
-          said: ['$phaco', '$phaco (cataract|surgery|procedure|cataract surgery|cataract extraction|extraction)', '(cataract (extraction|surgery|removal) (with|by|using) $phaco)'],
-          heard: ['fake oh', 'fake o', 'faco', 'fako', 'fay co', 'faker', 'fake oh emulsification', 'faker emulsification', 'fake of emulsification'],
+          said: [
+            '$phaco',
+            '$phaco (cataract|surgery|procedure|cataract surgery|cataract extraction|extraction)',
+            '(cataract (extraction|surgery|removal) (with|by|using) $phaco)',
+          ],
+          heard: [
+            'fake oh',
+            'fake o',
+            'faco',
+            'fako',
+            'fay co',
+            'faker',
+            'fake oh emulsification',
+            'faker emulsification',
+            'fake of emulsification',
+          ],
         },
         {
           value: 'manual small-incision extraction with lens',
@@ -99,7 +117,12 @@ export const head: SpokenSection = {
         },
         {
           value: 'peripheral iridotomy',
-          said: ['[surgical|laser] peripheral (iridotomy|iridectomy)', 'surgical (iridotomy|iridectomy)', 'laser (iridotomy|iridectomy)'],
+          orElse: 'A peripheral iridotomy was made.',
+          said: [
+            '[surgical|laser] peripheral (iridotomy|iridectomy)',
+            'surgical (iridotomy|iridectomy)',
+            'laser (iridotomy|iridectomy)',
+          ],
         },
       ],
     },
@@ -161,7 +184,15 @@ export const head: SpokenSection = {
       ],
       amounts: [{ unit: 'min', bare: 'never', namedOnly: true, possible: [1, 400] }],
       forms: [
-        { said: ['{number} minute (operation|procedure|surgery|case)', 'all (done|finished|over) in {number} minutes', '(done|finished|completed|over) in {number} minutes', '{number} minutes (in total|total|start to finish|skin to skin|from start to finish)'], write: '{} min' },
+        {
+          said: [
+            '{number} minute (operation|procedure|surgery|case)',
+            'all (done|finished|over) in {number} minutes',
+            '(done|finished|completed|over) in {number} minutes',
+            '{number} minutes (in total|total|start to finish|skin to skin|from start to finish)',
+          ],
+          write: '{} min',
+        },
       ],
     },
   ],

@@ -10,16 +10,7 @@
 export type Pattern = string;
 
 export type SlotName =
-  | 'number'
-  | 'count'
-  | 'pair'
-  | 'gauge'
-  | 'date'
-  | 'serial'
-  | 'duration'
-  | 'frequency'
-  | 'clock'
-  | 'place';
+  'number' | 'count' | 'pair' | 'gauge' | 'date' | 'serial' | 'duration' | 'frequency' | 'clock' | 'place';
 
 /** Something that is spoken about; what follows, or stands before its name, belongs to it. */
 export interface SpokenSubject {
@@ -35,6 +26,8 @@ export interface SpokenSubject {
 export interface SpokenAmount {
   /** As the note writes it; '' for a bare number; "o'clock" for a clock hour. */
   readonly unit: string;
+  /** Units it may also be spoken in, with the factor to `unit`. */
+  readonly also?: Readonly<Record<string, number>>;
   /**
    * When a number without its unit is meant: once the field's own name was said, whenever its subject is spoken
    * about, only after "at", or never.
@@ -51,6 +44,8 @@ export interface SpokenAmount {
   readonly whole?: boolean;
   /** Written with its sign, a plus where none was spoken. */
   readonly signed?: boolean;
+  /** Meant when nothing is spoken about that could take the number: with its unit or a spoken sign, or before "at … degrees". */
+  readonly byDefault?: 'signed' | 'before a position';
 }
 
 /** A value and how it is said. */
@@ -62,8 +57,14 @@ export interface SpokenValue {
   readonly bound?: boolean;
   /** What the field is when the phrase is denied ("no iris hooks"); undefined: a denial says nothing that can be noted. */
   readonly denied?: string;
+  /** The phrase itself denies the value ("posterior capsule intact" denies a rupture). */
+  readonly denies?: boolean;
+  /** Where and how the value is written, when that is not the field's own path. */
+  readonly as?: readonly [path: string, value: string];
   /** Follows from the words without being said: never more than a proposal. */
   readonly implied?: boolean;
+  /** Gives way to any other value of the field, and is then kept as these words in the free text. */
+  readonly orElse?: string;
   /** Said only when nothing in the context decides between two fields. */
   readonly byDefault?: boolean;
   /** Other fields that the same words give. */
@@ -104,8 +105,10 @@ export interface SpokenField {
   readonly several?: boolean;
   /** The value says how many entries of the list there are. */
   readonly counts?: boolean;
-  /** Values of the field denied in one breath: "no tear, loss or prolapse". */
-  readonly deniedInLists?: boolean;
+  /** The list that takes the value when it is denied; several may be denied in one breath: "no tear, loss or prolapse". */
+  readonly deniedIn?: string;
+  /** What is said of the last of several in a list holds for all: "dexamethasone and ofloxacin four times a day". */
+  readonly shared?: boolean;
 }
 
 /** Everything spoken of one section of the note. */

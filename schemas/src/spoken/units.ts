@@ -10,12 +10,37 @@ export interface SpokenUnit {
 }
 
 export const spokenUnits: readonly SpokenUnit[] = [
-  { unit: 'mm', said: ['millimetres', 'mm', 'mms'], adjective: ['millimetre'], heard: ['milli metres', 'milli metre', 'millie metre', 'millie metres', 'mill a metre'] },
-  { unit: 'cm', said: ['centimetres', 'cm', 'cms'], adjective: ['centimetre'], heard: ['centi metres', 'centi metre', 'sent a metres'] },
+  {
+    unit: 'mm',
+    said: ['millimetres', 'mm', 'mms'],
+    adjective: ['millimetre'],
+    heard: ['milli metres', 'milli metre', 'millie metre', 'millie metres', 'mill a metre'],
+  },
+  {
+    unit: 'cm',
+    said: ['centimetres', 'cm', 'cms'],
+    adjective: ['centimetre'],
+    heard: ['centi metres', 'centi metre', 'sent a metres'],
+  },
   { unit: 'µm', said: ['microns', 'micron', 'micrometres', 'micrometre', 'µm', 'um'] },
   { unit: 'mmHg', said: ['mmhg', 'mm hg', '(millimetres|millimetre) [of] mercury', 'mm [of] mercury'] },
   { unit: 'cmH2O', said: ['(centimetres|centimetre|cm) [of] water', 'cmh 2 o', 'cm h 2 o'] },
-  { unit: 'D', said: ['dioptres', 'dioptre', 'd', 'ds', 'dpt'], heard: ['die opters', 'die opter', 'dye opters', 'dye opter', 'die optus', 'die opt as', 'diopt as', 'the opters', 'di opters', 'di opter'] },
+  {
+    unit: 'D',
+    said: ['dioptres', 'dioptre', 'd', 'ds', 'dpt'],
+    heard: [
+      'die opters',
+      'die opter',
+      'dye opters',
+      'dye opter',
+      'die optus',
+      'die opt as',
+      'diopt as',
+      'the opters',
+      'di opters',
+      'di opter',
+    ],
+  },
   { unit: '°', said: ['degrees', 'deg', 'degs'], adjective: ['degree'] },
   { unit: '%', said: ['percent', 'per cent'] },
   { unit: 'mL', said: ['millilitres', 'millilitre', 'ml', 'mls', 'mil', 'mils', 'mill', 'mills', 'cc', 'ccs', 'c c'] },
@@ -23,7 +48,11 @@ export const spokenUnits: readonly SpokenUnit[] = [
     unit: 'mL/min',
     said: ['(millilitres|millilitre|ml|mls|mil|mils|mill|mills|cc|ccs) (per|a|each|/) (minute|min)', 'mlmin', 'cc min'],
   },
-  { unit: 'mg', said: ['milligrams', 'milligram', 'mg', 'mgs', 'milli grams', 'milli gram'], heard: ['milly grams', 'milly gram'] },
+  {
+    unit: 'mg',
+    said: ['milligrams', 'milligram', 'mg', 'mgs', 'milli grams', 'milli gram'],
+    heard: ['milly grams', 'milly gram'],
+  },
   { unit: 'µg', said: ['micrograms', 'microgram', 'mcg', 'ug', 'µg'] },
   { unit: 's', said: ['seconds', 'second', 'secs', 'sec', 's'] },
   { unit: 'min', said: ['minutes', 'minute', 'mins', 'min'] },
@@ -32,5 +61,9 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: 'month', said: ['months', 'month', '/ 12'] },
   { unit: 'year', said: ['years', 'year'] },
   { unit: 'clock hours', said: ['clock hours', 'clock hour'] },
-  { unit: "o'clock", said: ['oclock [(position|positions|hour|meridian)]', 'o clock [(position|positions)]', 'o  clock'], heard: ['a clock', 'oh clock'] },
+  {
+    unit: "o'clock",
+    said: ['oclock [(position|positions|hour|meridian)]', 'o clock [(position|positions)]', 'o  clock'],
+    heard: ['a clock', 'oh clock'],
+  },
 ];

@@ -1,0 +1,100 @@
+/** Words that withdraw what was just said. `strong` ones correct by themselves; `weak` ones only between two values of one kind. */
+export interface Cue {
+  readonly said: readonly string[];
+  readonly strength: 'strong' | 'weak';
+  /** Takes the last value back even when no other follows. */
+  readonly withdraws?: boolean;
+}
+
+export const cues: readonly Cue[] = [
+  {
+    strength: 'strong',
+    withdraws: true,
+    said: [
+      '(scratch|delete|strike|scrap|cancel|ignore|forget|erase|disregard|undo|remove) (that|this|the last|last|it)',
+      '(scratch|delete|strike|cancel|ignore|disregard) (the last|that last) (bit|word|number|sentence|part|one|value|figure|statement)',
+      'strike out',
+    ],
+  },
+  {
+    strength: 'strong',
+    said: [
+      'correction',
+      '[no] (make|change) (that|it) [(to|a|an)]',
+      '(i|let me|ill|i should) correct (that|myself)',
+      '(correct|amend) that [to]',
+      'that should (be|have been|read)',
+      'should (read|have been)',
+      'i beg your pardon',
+      'beg your pardon',
+      '[no] i (meant|mean) [to say]',
+      '[or] rather',
+      '[no] i tell a lie',
+      'that is wrong',
+      'thats wrong',
+      'my mistake',
+      'oops',
+      'excuse me',
+      'or [i] should [i] say',
+      'i misspoke',
+      'let me rephrase',
+      'let me start again',
+    ],
+  },
+  {
+    strength: 'weak',
+    said: [
+      'no',
+      'sorry',
+      'actually',
+      'wait',
+      'hang on',
+      'hold on',
+      'er no',
+      'well',
+      'apologies',
+      'pardon',
+      'nope',
+      'or actually',
+      'no no',
+      'in fact',
+      'instead',
+    ],
+  },
+];
+
+/** Words before a fact that deny it. */
+export const denialsBefore: readonly string[] = [
+  '(no|without|nil|not|never|neither|nor|zero)',
+  'no (evidence|sign|signs|suggestion|indication|question|hint) of [any]',
+  'without (any|evidence of|the need for|need for|using|use of)',
+  'no need (for|of|to use) [any|a]',
+  '(did not|didnt|do not|not|never) (need|require|use|have|see|do|perform|implant|insert|place|notice|encounter|have to use) [to use|to do|to perform] [any|a|the]',
+  'there (was|were) no',
+  '(free|clear|absence) of [any]',
+  '(was|were) no',
+  '(avoided|avoiding) [any|a|the]',
+  'neither [a]',
+  'not (a|any)',
+];
+
+/** Words after a fact that deny it. */
+export const denialsAfter: readonly string[] = [
+  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|occur|occurred|happen|detected|stained|hydrated)',
+  '(unnecessary|omitted|withheld|avoided|absent|nil|none)',
+  '$was (unnecessary|omitted|avoided|absent|nil)',
+  '$was (neither|not)',
+  '(did not|didnt) (occur|happen|develop|result)',
+];
+
+/** Words before a fact that leave open whether it happened. */
+export const doubtsBefore: readonly string[] = [
+  '(risk|risks|danger|chance|possibility|fear|threat) of [a|any]',
+  '(possible|possibly|suspected|potential|query|questionable|presumed|near|almost|nearly|impending|threatened|threatening)',
+  '(in case|if|should|unless) [(of|there (is|was)|we have|a|any)] [a|any]',
+  '(to (avoid|prevent|minimise)|avoiding|preventing|prevention of|warned of|counselled about|consented for|discussed|warned about|careful about|watch for|watching for|look for|looking for|prone to|at risk of|concern about|concerned about|worried about) [a|any|the]',
+  '(previous|history of|past history of|known|earlier|old|past) [a|the]',
+  '(planned|plan|plan for|planning|plans|scheduled) [a|an]',
+  '(might|may|could) (be|have|have been)',
+  '(fellow eye|other eye|contralateral eye) [(had|with|has)] [a]',
+];

@@ -1,0 +1,201 @@
+import type { SpokenField, SpokenValue } from '@sideport/schemas/spoken/phrase.ts';
+import { gapBetween, neighbour } from './gaps.ts';
+import type { Item } from './scan.ts';
+import type { Token } from './tokens.ts';
+
+/** Whether a fact is stated, denied, or left open; `from` and `to` take in the words that say so. */
+export interface Polarity {
+  readonly sense: 'stated' | 'denied' | 'open';
+  readonly from: number;
+  readonly to: number;
+  /** Islands whose words were used. */
+  readonly by: readonly number[];
+}
+
+/** Words that may stand between a denial and what it denies. */
+const lightWords = new Set([
+  'any',
+  'a',
+  'an',
+  'the',
+  'of',
+  'for',
+  'further',
+  'some',
+  'it',
+  'was',
+  'were',
+  'is',
+  'are',
+  'there',
+  'in',
+  'or',
+  'nor',
+  'and',
+  'to',
+  'be',
+  'been',
+  'at',
+  'all',
+]);
+
+/** The polarity of every island that a denial or a doubt can touch, by its position. */
+export function polarities(items: readonly Item[], tokens: readonly Token[]): ReadonlyMap<number, Polarity> {
+  const out = new Map<number, Polarity>();
+  items.forEach((item, index) => {
+    if (values(item).length > 0) out.set(index, polarityOf(items, tokens, index));
+  });
+  return out;
+}
+
+interface Said {
+  readonly field: SpokenField;
+  readonly value: SpokenValue;
+}
+
+function values(item: Item): readonly Said[] {
+  return item.meanings.flatMap((meaning) =>
+    meaning.kind === 'value' ? [{ field: meaning.field, value: meaning.value }] : [],
+  );
+}
+
+/** Whether a denial of the island says something that can be noted. */
+export function deniable(item: Item): boolean {
+  return values(item).some(({ field, value }) => value.denied !== undefined || field.deniedIn !== undefined);
+}
+
+function polarityOf(items: readonly Item[], tokens: readonly Token[], index: number): Polarity {
+  const item = items[index]!;
+  const stated: Polarity = { sense: 'stated', from: item.from, to: item.to, by: [] };
+  if (values(item).every(({ value }) => value.denies === true)) return stated;
+  const before = deniedBefore(items, tokens, index);
+  if (before !== undefined) return before;
+  return deniedAfter(items, tokens, index) ?? stated;
+}
+
+function deniedBefore(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
+  const item = items[index]!;
+  let right = index;
+  let joined: 'none' | 'comma' | 'and' | 'or' = 'none';
+  for (;;) {
+    const left = neighbour(items, right, -1);
+    if (left === undefined) return undefined;
+    const gap = gapBetween(tokens, items[left]!.to, items[right]!.from);
+    if (gap.content > 0 || gap.sentences > 0 || gap.plain.some((word) => !lightWords.has(word))) return undefined;
+    joined = stronger(
+      joined,
+      right === index && isDenial(items[left]!, 'before') ? 'none' : joinedBy(gap, isDenial(items[left]!, 'before')),
+    );
+    const direct = right === index;
+    if (isDoubt(items[left]!))
+      return direct && gap.parts === 0
+        ? { sense: 'open', from: items[left]!.from, to: item.to, by: [left] }
+        : undefined;
+    if (isDenial(items[left]!, 'before')) {
+      if (gap.parts > 0) return undefined;
+      if (direct) return { sense: 'denied', from: items[left]!.from, to: item.to, by: [left] };
+      return inList(items, tokens, index, left, joined);
+    }
+    if (!deniable(items[left]!) || !deniable(item)) return undefined;
+    right = left;
+  }
+}
+
+/** A member of a list that begins with a denial: "no A, B or C" denies all, "no A and B" is not clear. */
+function inList(
+  items: readonly Item[],
+  tokens: readonly Token[],
+  index: number,
+  denial: number,
+  joined: 'none' | 'comma' | 'and' | 'or',
+): Polarity | undefined {
+  const item = items[index]!;
+  const whole = stronger(joined, joinedLater(items, tokens, index));
+  if (whole === 'or') return { sense: 'denied', from: item.from, to: item.to, by: [denial] };
+  if (whole !== 'and' && (positive(items, tokens, index) || !isComplication(item))) return undefined;
+  return { sense: 'open', from: item.from, to: item.to, by: [] };
+}
+
+function joinedLater(items: readonly Item[], tokens: readonly Token[], index: number): 'none' | 'comma' | 'and' | 'or' {
+  let joined: 'none' | 'comma' | 'and' | 'or' = 'none';
+  for (let left = index; ;) {
+    const right = neighbour(items, left, 1);
+    if (right === undefined || !deniable(items[right]!)) return joined;
+    const gap = gapBetween(tokens, items[left]!.to, items[right]!.from);
+    if (gap.content > 0 || gap.sentences > 0) return joined;
+    joined = stronger(joined, joinedBy(gap, false));
+    left = right;
+  }
+}
+
+function isComplication(item: Item): boolean {
+  return values(item).some(({ field }) => field.deniedIn !== undefined);
+}
+
+/** Words that say that something was done. */
+const doneWords = new Set([
+  'performed',
+  'used',
+  'done',
+  'given',
+  'inserted',
+  'placed',
+  'made',
+  'carried',
+  'noted',
+  'seen',
+  'occurred',
+  'implanted',
+  'applied',
+]);
+
+function positive(items: readonly Item[], tokens: readonly Token[], index: number): boolean {
+  return [0, 1, 2].some((ahead) => doneWords.has(tokens[items[index]!.to + ahead]?.word ?? ''));
+}
+
+type Joined = 'none' | 'comma' | 'and' | 'or';
+const strength: readonly Joined[] = ['none', 'comma', 'and', 'or'];
+
+function stronger(a: Joined, b: Joined): Joined {
+  return strength.indexOf(a) >= strength.indexOf(b) ? a : b;
+}
+
+function joinedBy(gap: { readonly plain: readonly string[]; readonly parts: number }, afterDenial: boolean): Joined {
+  if (gap.plain.includes('or') || gap.plain.includes('nor')) return 'or';
+  if (gap.plain.includes('and')) return 'and';
+  return gap.parts > 0 && !afterDenial ? 'comma' : 'none';
+}
+
+function deniedAfter(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
+  const item = items[index]!;
+  for (let left = index; ;) {
+    const right = neighbour(items, left, 1);
+    if (right === undefined) return undefined;
+    const gap = gapBetween(tokens, items[left]!.to, items[right]!.from);
+    const direct = left === index;
+    if (gap.content > 0 || gap.sentences > 0 || gap.plain.some((word) => !lightWords.has(word))) return undefined;
+    if (isDenial(items[right]!, 'after')) {
+      if (isDenial(items[right]!, 'before') && startsAnother(items, tokens, right)) return undefined;
+      return { sense: 'denied', from: item.from, to: direct ? items[right]!.to : item.to, by: [right] };
+    }
+    if (!deniable(items[right]!) || !deniable(item) || !(gap.plain.includes('and') || gap.plain.includes('or')))
+      return undefined;
+    left = right;
+  }
+}
+
+/** Whether a word such as "none" or "not" denies what follows it rather than what stands before. */
+function startsAnother(items: readonly Item[], tokens: readonly Token[], denial: number): boolean {
+  const next = neighbour(items, denial, 1);
+  if (next === undefined || !deniable(items[next]!)) return false;
+  const gap = gapBetween(tokens, items[denial]!.to, items[next]!.from);
+  return gap.content === 0 && gap.parts === 0 && gap.sentences === 0;
+}
+
+function isDenial(item: Item, stands: 'before' | 'after'): boolean {
+  return item.meanings.some((meaning) => meaning.kind === 'denial' && meaning.stands === stands);
+}
+
+function isDoubt(item: Item): boolean {
+  return item.meanings.some(({ kind }) => kind === 'doubt');
+}

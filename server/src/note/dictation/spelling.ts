@@ -1,0 +1,52 @@
+/**
+ * One spelling for each word, so that the phrase table needs to be written once: British spelling, no apostrophes,
+ * no accents, and the forms a recogniser types for the same sound of the same word.
+ */
+
+const american: Readonly<Record<string, string>> = {
+  center: 'centre',
+  centers: 'centres',
+  centered: 'centred',
+  centering: 'centring',
+  millimeter: 'millimetre',
+  millimeters: 'millimetres',
+  centimeter: 'centimetre',
+  centimeters: 'centimetres',
+  milliliter: 'millilitre',
+  milliliters: 'millilitres',
+  microliter: 'microlitre',
+  microliters: 'microlitres',
+  meter: 'metre',
+  meters: 'metres',
+  diopter: 'dioptre',
+  diopters: 'dioptres',
+  diopteres: 'dioptres',
+  anesthesia: 'anaesthesia',
+  anesthetic: 'anaesthetic',
+  anesthetist: 'anaesthetist',
+  anesthetized: 'anaesthetised',
+  hemorrhage: 'haemorrhage',
+  hemorrhages: 'haemorrhages',
+  edema: 'oedema',
+  labeled: 'labelled',
+  stabilized: 'stabilised',
+  visualized: 'visualised',
+  color: 'colour',
+  milligramme: 'milligram',
+  milligrammes: 'milligrams',
+  capsulorrhexis: 'capsulorhexis',
+  capsularhexis: 'capsulorhexis',
+  capsularrhexis: 'capsulorhexis',
+  rrhexis: 'rhexis',
+  lignocaine: 'lidocaine',
+  ok: 'okay',
+};
+
+/** The word as the phrase table spells it. */
+export function foldWord(word: string): string {
+  const plain = word
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f'’ʼ]/gu, '')
+    .toLowerCase();
+  return american[plain] ?? plain;
+}

@@ -1,0 +1,140 @@
+import { foldWord } from './spelling.ts';
+
+/**
+ * A piece of a dictation. `word` is the folded spelling of a word or of a symbol read aloud, the digits of a
+ * number, or the mark of a break.
+ */
+export interface Token {
+  readonly kind: 'word' | 'number' | 'break';
+  readonly word: string;
+  readonly start: number;
+  readonly end: number;
+  /** Breaks only: a sentence ends here, or a part of one. */
+  readonly strength?: 'sentence' | 'part';
+}
+
+const piece =
+  /(?<date>\d{4}-\d{2}-\d{2})|(?<number>\d+(?:[.,]\d+)?|(?<![\d.])\.\d+)|(?<word>\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?)|(?<line>\r\n|\r|\n)|(?<other>[^\s])/gu;
+
+/** Symbols as they are read aloud. Others stand for themselves. */
+const aloud: Readonly<Record<string, string>> = {
+  '+': 'plus',
+  '%': 'percent',
+  '°': 'degrees',
+  º: 'degrees',
+  '&': 'and',
+  '@': 'at',
+  '=': 'is',
+  '×': 'x',
+  '~': 'about',
+};
+
+const vulgarFractions: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75' };
+
+const sentenceMarks = new Set(['.', ';', '!', '?']);
+const partMarks = new Set([',', ':', '(', ')', '[', ']', '–', '—']);
+
+/** Spoken marks: the words, and the mark they stand for. A period is also a stretch of time: see below. */
+const spokenMarks: readonly (readonly [readonly string[], string])[] = [
+  [['full', 'stop'], '.'],
+  [['new', 'paragraph'], '.'],
+  [['next', 'paragraph'], '.'],
+  [['new', 'line'], '.'],
+  [['next', 'line'], '.'],
+  [['newline'], '.'],
+  [['semi', 'colon'], '.'],
+  [['semicolon'], '.'],
+  [['period'], '.'],
+  [['exclamation', 'mark'], '.'],
+  [['question', 'mark'], '.'],
+  [['comma'], ','],
+  [['colon'], ','],
+  [['open', 'bracket'], ','],
+  [['open', 'brackets'], ','],
+  [['close', 'bracket'], ','],
+  [['close', 'brackets'], ','],
+  [['hyphen'], '-'],
+  [['dash'], '-'],
+];
+
+const marksByFirst = new Map<string, typeof spokenMarks>();
+for (const mark of spokenMarks) {
+  const first = mark[0][0] ?? '';
+  marksByFirst.set(first, [...(marksByFirst.get(first) ?? []), mark]);
+}
+
+/** Splits a dictation into tokens with their offsets; spoken punctuation becomes the mark it names. */
+export function tokensOf(text: string): readonly Token[] {
+  const written: Token[] = [];
+  for (const match of text.matchAll(piece)) written.push(...tokensFrom(match, text));
+  return withSpokenMarks(written);
+}
+
+function tokensFrom(match: RegExpExecArray, text: string): Token[] {
+  const raw = match[0];
+  const start = match.index;
+  const end = start + raw.length;
+  const groups = match.groups ?? {};
+  if (groups['date'] !== undefined) return [{ kind: 'number', word: raw, start, end }];
+  if (groups['number'] !== undefined) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
+  if (groups['word'] !== undefined) return [{ kind: 'word', word: foldWord(raw), start, end }];
+  if (groups['line'] !== undefined) return [sentence(start, end)];
+  if (sentenceMarks.has(raw)) return [sentence(start, end)];
+  if (partMarks.has(raw)) return [part(start, end)];
+  if (raw === '-' || raw === '−' || raw === '‑') return hyphen(text, start, end);
+  const fraction = vulgarFractions[raw];
+  if (fraction !== undefined) return [{ kind: 'number', word: fraction, start, end }];
+  return [{ kind: 'word', word: aloud[raw] ?? raw, start, end }];
+}
+
+/** A hyphen is a minus before a number, a dash between numbers or alone, and nothing inside a compound word. */
+function hyphen(text: string, start: number, end: number): Token[] {
+  const before = text[start - 1] ?? ' ';
+  const after = text[end] ?? ' ';
+  if (/\d/u.test(before) && /\d/u.test(after)) return [{ kind: 'word', word: '-', start, end }];
+  if (/[\s(,:]/u.test(before) && /[\d.]/u.test(after)) return [{ kind: 'word', word: 'minus', start, end }];
+  if (/\s/u.test(before) && /\s/u.test(after)) return [part(start, end)];
+  return [];
+}
+
+function sentence(start: number, end: number): Token {
+  return { kind: 'break', word: '.', strength: 'sentence', start, end };
+}
+
+function part(start: number, end: number): Token {
+  return { kind: 'break', word: ',', strength: 'part', start, end };
+}
+
+/** Words after which "period" is a stretch of time and no mark. */
+const beforeTime = new Set([
+  'a',
+  'the',
+  'this',
+  'that',
+  'operative',
+  'postoperative',
+  'perioperative',
+  'recovery',
+  'healing',
+]);
+
+function withSpokenMarks(tokens: readonly Token[]): readonly Token[] {
+  const out: Token[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const token = tokens[at]!;
+    const found = (marksByFirst.get(token.word) ?? []).find(([words]) =>
+      words.every((word, ahead) => tokens[at + ahead]?.word === word && tokens[at + ahead]?.kind === 'word'),
+    );
+    if (found === undefined || (token.word === 'period' && beforeTime.has(tokens[at - 1]?.word ?? ''))) {
+      out.push(token);
+      at += 1;
+      continue;
+    }
+    const [words, mark] = found;
+    const end = tokens[at + words.length - 1]!.end;
+    if (mark === '-') out.push({ kind: 'word', word: '-', start: token.start, end });
+    else out.push(mark === '.' ? sentence(token.start, end) : part(token.start, end));
+    at += words.length;
+  }
+  return out;
+}
