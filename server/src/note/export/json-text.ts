@@ -9,16 +9,16 @@ export type Json =
   string | number | boolean | null | Decimal | readonly Json[] | { readonly [key: string]: Json | undefined };
 
 /** JSON on one line, with decimals as written. Source: FHIR R4, 2.24.0.1: the precision of a decimal is kept. */
-export function jsonText(value: Json): string {
+export function jsonText(value: unknown): string {
   if (value === null || typeof value !== 'object') return JSON.stringify(value);
-  if (Array.isArray(value)) return `[${value.map((item: Json) => jsonText(item)).join(',')}]`;
+  if (Array.isArray(value)) return `[${value.map((item) => jsonText(item)).join(',')}]`;
   if (isDecimal(value)) return value.decimal;
-  const members = Object.entries(value).filter((entry): entry is [string, Json] => entry[1] !== undefined);
+  const members = Object.entries(value).filter(([, member]) => member !== undefined);
   return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${jsonText(member)}`).join(',')}}`;
 }
 
 function isDecimal(value: object): value is Decimal {
-  return 'decimal' in value && Object.keys(value).length === 1;
+  return 'decimal' in value && typeof value.decimal === 'string' && Object.keys(value).length === 1;
 }
 
 /** One line of JSON in the canonical form of RFC 8785, so that equal records are equal bytes. */

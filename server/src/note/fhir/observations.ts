@@ -1,0 +1,167 @@
+import type { Observation, ObservationComponent } from 'fhir/r4';
+import type { Acuity, Field, Keratometry, Operation, Quantity } from '@sideport/schemas';
+import { logmar } from '../export/cell-values.ts';
+import { refractionPart } from '../export/tables/eye-values.ts';
+import { amountOf } from '../export/written-value.ts';
+import type { Entries } from './entries.ts';
+import { concept, eyeConcept, quantityOf, to, type Fhir } from './fhir.ts';
+
+type Sides = { readonly right: string; readonly left: string };
+
+/** LOINC codes whose side was seen in a public source; a code for the wrong side is worse than none. */
+const LOINC = {
+  axialLength: { right: '64742-0', left: '66067-0' },
+  cornealThickness: { right: '64744-6', left: '66068-8' },
+  pressure: { right: '79892-6', left: '79893-4' },
+} as const satisfies Record<string, Sides>;
+
+/** Makes observations of one eye in one document. */
+export class Observations {
+  readonly #base: Omit<Fhir<Observation>, 'code'>;
+  readonly #entries: Entries;
+  readonly #side: 'right' | 'left' | undefined;
+
+  constructor(note: Operation, patient: string, entries: Entries) {
+    this.#entries = entries;
+    this.#side = note.eye?.value;
+    this.#base = {
+      resourceType: 'Observation',
+      status: note.status?.value === 'final' ? 'final' : 'preliminary',
+      category: [
+        concept('exam', [{ system: 'http://terminology.hl7.org/CodeSystem/observation-category', code: 'exam' }]),
+      ],
+      subject: to(patient),
+      ...(this.#side ? { bodySite: eyeConcept(this.#side) } : {}),
+    };
+  }
+
+  /** @returns the address, or undefined when there is no value */
+  amount(
+    name: string,
+    field: Field<Quantity> | undefined,
+    options: { readonly loinc?: Sides; readonly date?: string | undefined; readonly method?: string | undefined } = {},
+  ): string | undefined {
+    if (!field) return undefined;
+    const unit = field.value.unit;
+    const loinc = this.#side && options.loinc?.[this.#side];
+    return this.add(name, { valueQuantity: quantityOf(amountOf(field.value), unit) }, { ...options, loinc });
+  }
+
+  add(
+    name: string,
+    value: Partial<Fhir<Observation>>,
+    {
+      loinc,
+      date,
+      method,
+    }: {
+      readonly loinc?: string | undefined;
+      readonly date?: string | undefined;
+      readonly method?: string | undefined;
+    } = {},
+  ): string {
+    const coding = loinc === undefined ? [] : [{ system: 'http://loinc.org', code: loinc }];
+    return this.#entries.add(`observation ${name}`, {
+      ...this.#base,
+      code: concept(name, coding),
+      ...(date === undefined ? {} : { effectiveDateTime: date }),
+      ...(method === undefined ? {} : { method: concept(method) }),
+      ...value,
+    });
+  }
+}
+
+/** What was measured before the operation; the addresses of the observations. */
+export function addMeasurements(note: Operation, observations: Observations): readonly string[] {
+  const { preop } = note;
+  const biometry = preop?.biometry;
+  const date = biometry?.date?.value;
+  const measured = { date, method: biometry?.method && `${biometry.method.value} biometry` };
+  const urls = [
+    acuity('Uncorrected acuity', preop?.acuity?.uncorrected, observations),
+    acuity('Best corrected acuity', preop?.acuity?.corrected, observations),
+    acuity('Pinhole acuity', preop?.acuity?.pinhole, observations),
+    refraction(note, observations),
+    observations.amount('Intraocular pressure', preop?.pressure, { loinc: LOINC.pressure }),
+    observations.amount('Axial length', biometry?.['axial-length'], { ...measured, loinc: LOINC.axialLength }),
+    keratometry(note, observations),
+    observations.amount('Anterior chamber depth', biometry?.['chamber-depth'], measured),
+    observations.amount('Lens thickness', biometry?.['lens-thickness'], measured),
+    observations.amount('White to white', biometry?.['white-to-white'], measured),
+    observations.amount('Corneal thickness', biometry?.['corneal-thickness'], {
+      ...measured,
+      loinc: LOINC.cornealThickness,
+    }),
+    observations.amount('Dilated pupil', preop?.pupil),
+    observations.amount('Endothelial count', preop?.['endothelial-count']),
+  ];
+  return urls.filter((url) => url !== undefined);
+}
+
+/** What was measured during the operation. */
+export function addOperative(note: Operation, observations: Observations): readonly string[] {
+  const date = note.date?.value;
+  return [
+    observations.amount('Capsulotomy diameter', note.capsulotomy?.diameter, { date }),
+    observations.amount('Ultrasound time', note.nucleus?.['ultrasound-time'], { date }),
+    observations.amount('Mean ultrasound power', note.nucleus?.['mean-power'], { date }),
+    observations.amount('Intraocular pressure at the end of the operation', note.closure?.pressure, { date }),
+  ].filter((url) => url !== undefined);
+}
+
+/** The acuity as written; its logMAR beside it where the notation has one. */
+function acuity(name: string, field: Field<Acuity> | undefined, observations: Observations): string | undefined {
+  if (!field) return undefined;
+  const value = logmar(field);
+  const component =
+    typeof value === 'string'
+      ? { component: [{ code: concept('logMAR'), valueQuantity: quantityOf(value, 'logMAR') }] }
+      : {};
+  return observations.add(name, { valueString: field.text.trim(), ...component });
+}
+
+function refraction({ preop }: Operation, observations: Observations): string | undefined {
+  const field = preop?.refraction;
+  if (!field) return undefined;
+  const parts = [
+    part('sphere', refractionPart(field, 0), 'D'),
+    part('cylinder', refractionPart(field, 1), 'D'),
+    part('axis', refractionPart(field, 2), '°'),
+  ];
+  return observations.add('Refraction', { component: parts.filter((one) => one !== undefined) });
+}
+
+function keratometry({ preop }: Operation, observations: Observations): string | undefined {
+  const biometry = preop?.biometry;
+  const components = [
+    ...meridian('K1', biometry?.k1),
+    ...meridian('K2', biometry?.k2),
+    part('keratometric index', biometry?.index && amountOf(biometry.index.value), ''),
+  ].filter((one) => one !== undefined);
+  if (components.length === 0) return undefined;
+  return observations.add(
+    'Keratometry',
+    { component: components },
+    { date: biometry?.date?.value, method: biometry?.['keratometry-method']?.value },
+  );
+}
+
+function meridian(
+  name: string,
+  field: Field<Keratometry> | undefined,
+): readonly (Fhir<ObservationComponent> | undefined)[] {
+  if (!field) return [];
+  const { typed, unit, meridian: axis } = field.value;
+  return [
+    part(`${name} ${unit === 'D' ? 'power' : 'radius'}`, typed, unit),
+    part(`${name} meridian`, axis === null ? undefined : String(axis), '°'),
+  ];
+}
+
+function part(
+  name: string,
+  decimal: string | boolean | undefined,
+  unit: string,
+): Fhir<ObservationComponent> | undefined {
+  return typeof decimal === 'string' ? { code: concept(name), valueQuantity: quantityOf(decimal, unit) } : undefined;
+}
