@@ -1,3 +1,4 @@
+export * from './computed-values.ts';
 export * from './fields/guide.ts';
 export * from './fields/plan.ts';
 export * from './fields/read.ts';

@@ -14,7 +14,8 @@ import { srkT } from '../../server/src/note/calculations/lens-power/srk-t.ts';
 import { positionOfSite, type Site } from '../../server/src/note/calculations/position/site.ts';
 import { ageAtOperation } from '../../server/src/note/calculations/time/age.ts';
 import { operationDuration } from '../../server/src/note/calculations/time/duration.ts';
-import { reviewDate, reviewOverdue } from '../../server/src/note/calculations/time/reviews.ts';
+import { reviewDate } from '../../server/src/note/calculations/time/review-date.ts';
+import { daysAfterOperation, overdueReviews } from '../../server/src/note/calculations/time/reviews.ts';
 import { annullingRotation } from '../../server/src/note/calculations/toric/rotation.ts';
 import { answer, cautions, reason } from './answer.ts';
 
@@ -167,6 +168,16 @@ test('a wide spread between formulas names the two at its ends', () => {
 const dueAfter = (operationDate: string, count: number, interval: 'day' | 'week' | 'month' | 'year') =>
   answer(reviewDate({ operationDate, count, interval }));
 
+const daysOverdue = (today: string, visits: readonly string[] = []) =>
+  answer(
+    overdueReviews({
+      operationDate: '2026-03-01',
+      reviews: [{ what: 'dilated retina', due: '2026-03-29', by: 'note' }],
+      visits,
+      today,
+    }),
+  ).map((review) => review.days);
+
 describe('time', () => {
   test('an age from a year of birth says what it is; before birth is refused', () => {
     expect(cautions(ageAtOperation({ born: 1974, operationDate: '2026-03-12' }))).toContain('one year less');
@@ -183,8 +194,13 @@ describe('time', () => {
     expect(dueAfter('2026-11-30', 3, 'month')).toBe('2027-02-28');
     expect(dueAfter('2026-03-12', 4, 'week')).toBe('2026-04-09');
   });
-  test('days overdue count from the due date', () => {
-    expect(answer(reviewOverdue({ due: '2026-03-13', today: '2026-03-13' }))).toBe(0);
-    expect(answer(reviewOverdue({ due: '2026-03-13', today: '2026-03-01' }))).toBe(-12);
+  test('a review is overdue from the day after, unless a visit met it, a little early at most', () => {
+    expect(daysOverdue('2026-03-29')).toEqual([]);
+    expect(daysOverdue('2026-03-30')).toEqual([1]);
+    expect(daysOverdue('2026-03-30', ['2026-03-22'])).toEqual([]);
+    expect(daysOverdue('2026-03-30', ['2026-03-21'])).toEqual([1]);
+  });
+  test('a visit before its operation is refused', () => {
+    expect(reason(daysAfterOperation({ operationDate: '2026-03-12', visit: '2026-03-11' }))).toContain('before');
   });
 });

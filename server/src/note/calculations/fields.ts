@@ -84,6 +84,28 @@ export function choice(label: string, values: readonly (string | number | boolea
   };
 }
 
+/** A whole number. */
+export function whole(label: string, from: number, to: number): Field {
+  const field = quantity(label, '', from, to);
+  return {
+    ...field,
+    fault: (value) =>
+      field.fault(value) ?? (Number.isInteger(value) ? undefined : `${label} ${String(value)} is not a whole number`),
+  };
+}
+
+/** A list, every entry of which is examined. */
+export function listOf(label: string, range: string, fault: (entry: unknown) => string | undefined): Field {
+  return shaped(label, range, (value) => {
+    if (!Array.isArray(value)) return `${label} are missing`;
+    for (const entry of value) {
+      const found = fault(entry);
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  });
+}
+
 /** An input that may be left out. */
 export function optional(field: Field): Field {
   return {

@@ -45,13 +45,13 @@ import { srk2 } from './lens-power/srk-2.ts';
 import { srkT } from './lens-power/srk-t.ts';
 import { t2 } from './lens-power/t2.ts';
 import { effectivePhacoTime, dissipatedEnergy } from './machine/energy.ts';
-import { infusionPressure, bottleHeightForPressure } from './machine/pressure.ts';
+import { infusionPressure, setInfusionPressure, bottleHeightForPressure } from './machine/pressure.ts';
 import { positionOfClockHour, clockHourOfPosition } from './position/clock-hour.ts';
 import { incisionPosition, incisionMeridian } from './position/incision.ts';
 import { positionOfSite, siteOfPosition } from './position/site.ts';
 import { positionFromSurgeonsView, surgeonsViewHour } from './position/surgeons-view.ts';
 import { powerVector, refractionFromPowerVector, blurStrength, cornealPowerVector } from './refraction/power-vector.ts';
-import { predictionError } from './refraction/prediction-error.ts';
+import { differenceFromTarget, predictionDifference, predictionError } from './refraction/prediction-error.ts';
 import { sphericalEquivalent } from './refraction/spherical-equivalent.ts';
 import { transposition } from './refraction/transposition.ts';
 import { powerAtCornea, powerAtSpectacles, refractionAtCornea } from './refraction/vertex.ts';
@@ -63,10 +63,11 @@ import {
 } from './refraction/whole-change.ts';
 import { ageAtOperation } from './time/age.ts';
 import { operationDuration } from './time/duration.ts';
-import { reviewDate, reviewOverdue } from './time/reviews.ts';
+import { reviewDate } from './time/review-date.ts';
+import { daysAfterOperation, overdueReviews, reviewDates } from './time/reviews.ts';
 import { lensPlaneCylinder, toricRatio, toricRatioOfSmallCylinder, cornealPlaneCylinder } from './toric/lens-plane.ts';
 import { residualAstigmatism } from './toric/residual.ts';
-import { rotationShare, rotationEffect, annullingRotation } from './toric/rotation.ts';
+import { rotationShare, rotationEffect, annullingRotation, lensRotation } from './toric/rotation.ts';
 
 const formulas = [haigis, hofferQ, holladay1, srkT, t2];
 
@@ -106,6 +107,8 @@ export const CALCULATIONS: readonly ListedCalculation[] = [
   blurStrength,
   cornealPowerVector,
   predictionError,
+  predictionDifference,
+  differenceFromTarget,
   sphericalEquivalent,
   transposition,
   powerAtCornea,
@@ -134,6 +137,7 @@ export const CALCULATIONS: readonly ListedCalculation[] = [
   rotationShare,
   rotationEffect,
   annullingRotation,
+  lensRotation,
   capsuleMagnification,
   apparentDepth,
   diameterUnderMark,
@@ -146,6 +150,7 @@ export const CALCULATIONS: readonly ListedCalculation[] = [
   effectivePhacoTime,
   dissipatedEnergy,
   infusionPressure,
+  setInfusionPressure,
   bottleHeightForPressure,
   linesGained,
   lettersGained,
@@ -166,5 +171,7 @@ export const CALCULATIONS: readonly ListedCalculation[] = [
   ageAtOperation,
   operationDuration,
   reviewDate,
-  reviewOverdue,
+  reviewDates,
+  overdueReviews,
+  daysAfterOperation,
 ];

@@ -1,9 +1,91 @@
+import { computedValues, type ComputedName } from '@sideport/schemas';
 import type { CheckContext } from '../checks/check.ts';
-import type { ComputedNote } from './computed.ts';
+import { widen } from '../reading/widen.ts';
+import { followUpValues, operationValues } from './all-computed.ts';
+import type { ComputedData, ComputedNote, ComputedValue, NotComputed } from './computed.ts';
+import type { Definition } from './definition.ts';
+import { display } from './display.ts';
+import { followUpFacts } from './follow-up-facts.ts';
+import { operationFacts } from './operation-facts.ts';
+import type { Result } from './result.ts';
 
 export type { ComputedNote, ComputedValue, NotComputed } from './computed.ts';
 
+const guides = new Map(computedValues.map((guide) => [guide.name, guide]));
+
 /** Computes everything that the recorded fields of a note allow. Never throws. */
-export function computeNote(_context: CheckContext): ComputedNote {
+export function computeNote(context: CheckContext): ComputedNote {
+  const { reading, department, operation, today } = context;
+  if (reading.kind === 'operation') {
+    const facts = operationFacts(reading.note, { department, today, visits: () => visitsOf(context) });
+    return answered(operationValues, facts, reading.text);
+  }
+  if (reading.kind === 'follow-up')
+    return answered(followUpValues, followUpFacts(reading.note, operation, department), reading.text);
   return { values: [], notComputed: [] };
+}
+
+function visitsOf({ reading, set }: CheckContext): readonly string[] {
+  const id = reading.kind === 'operation' ? reading.note.id?.value : undefined;
+  if (set === null || id === undefined) return [];
+  return set.facts.flatMap((facts) => (facts.pointsTo === id && facts.date !== undefined ? [facts.date] : []));
+}
+
+function answered<F>(definitions: readonly Definition<F>[], facts: F, text: string): ComputedNote {
+  const values: ComputedValue[] = [];
+  const notComputed: NotComputed[] = [];
+  for (const { names, compute } of definitions) {
+    for (const result of resultsOf(names, compute, facts)) {
+      const { name, at, outcome } = result;
+      if (outcome.ok) values.push(valueOf(result, outcome, text));
+      else notComputed.push({ name, because: outcome.because, path: at.path });
+    }
+  }
+  return { values, notComputed };
+}
+
+/** A definition that fails says so in its own place and takes no other value with it. */
+function resultsOf<F>(names: readonly ComputedName[], compute: Definition<F>['compute'], facts: F): readonly Result[] {
+  try {
+    return compute(facts);
+  } catch {
+    const because = 'the program failed here; the fault is not in the note, please report it';
+    return names.map((name) => ({
+      name,
+      at: { path: [], span: { start: 0, end: 0 } },
+      inputs: {},
+      outcome: { ok: false, because },
+    }));
+  }
+}
+
+function valueOf(
+  { name, at, inputs, inline }: Result,
+  outcome: Extract<Result['outcome'], { ok: true }>,
+  text: string,
+): ComputedValue {
+  const guide = guides.get(name);
+  const plain: Record<string, ComputedData> = {};
+  const units: Record<string, string> = {};
+  for (const [key, input] of Object.entries(inputs)) {
+    if (!input.ok) continue;
+    plain[key] = input.value;
+    if (input.unit !== '') units[key] = input.unit;
+  }
+  const { value, unit, method, source, cautions } = outcome;
+  return {
+    name,
+    label: guide?.label ?? '',
+    value,
+    unit,
+    inputs: plain,
+    inputUnits: units,
+    method,
+    source: `${source.citation} (${source.status})`,
+    path: at.path,
+    span: widen(text, at.span),
+    display: display(name, value, unit),
+    inline: inline ?? guide?.inline ?? false,
+    cautions: [...new Set(cautions)],
+  };
 }

@@ -2,10 +2,10 @@ import { meridianDifference } from '../angles.ts';
 import { angle, part, quantity, shaped, type Field } from '../fields.ts';
 
 /** Keratometry of one meridian: power in D (index 1.3375) and the meridian in degrees, null when not recorded. */
-export interface Meridian {
+export type Meridian = {
   readonly powerD: number;
   readonly axis: number | null;
-}
+};
 
 export interface Keratometry {
   readonly k1: Meridian;

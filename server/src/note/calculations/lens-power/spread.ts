@@ -1,5 +1,6 @@
 import { calculation } from '../calculation.ts';
-import { shaped } from '../fields.ts';
+import { listOf, part } from '../fields.ts';
+import { LENS_POWER } from './formula.ts';
 import { found } from '../outcome.ts';
 
 export interface FormulaPower {
@@ -7,6 +8,11 @@ export interface FormulaPower {
   readonly powerD: number;
 }
 
+const POWERS = listOf('powers', 'formula and power, at least two', (entry) =>
+  typeof part(entry, 'formula') === 'string'
+    ? LENS_POWER.fault(part(entry, 'powerD'))
+    : 'a power does not name its formula',
+);
 const WIDE = 0.75;
 
 export const formulaSpread = calculation<{ powers: readonly FormulaPower[] }, number>({
@@ -14,9 +20,12 @@ export const formulaSpread = calculation<{ powers: readonly FormulaPower[] }, nu
   topic: 'Lens power',
   definition: 'Difference between the highest and the lowest lens power of several formulas for one eye and target.',
   inputs: {
-    powers: shaped('powers by formula', 'at least two formulas', (value) =>
-      Array.isArray(value) && value.length >= 2 ? undefined : 'a spread needs the power of at least two formulas',
-    ),
+    powers: {
+      ...POWERS,
+      fault: (value) =>
+        POWERS.fault(value) ??
+        (Array.isArray(value) && value.length >= 2 ? undefined : 'a spread needs the power of at least two formulas'),
+    },
   },
   unit: 'D',
   domain: 'Each formula with its own constant; converted constants widen the spread by themselves.',

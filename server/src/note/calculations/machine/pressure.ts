@@ -25,6 +25,20 @@ export const infusionPressure = calculation<{ bottleHeightCm: number }, number>(
   compute: ({ bottleHeightCm }) => found(bottleHeightCm * MMHG_PER_CMH2O),
 });
 
+export const setInfusionPressure = calculation<{ pressureMmHg: number }, number>({
+  name: 'set-infusion-pressure',
+  topic: 'Machine',
+  definition: 'Infusion pressure of a machine that controls it: what was set.',
+  inputs: { pressureMmHg: quantity('set infusion pressure', 'mmHg', 0, 150) },
+  unit: 'mmHg',
+  domain: 'Machines that control pressure, not bottle height.',
+  method: 'taken as set on the machine',
+  source: { citation: 'reading of the machine', status: 'common practice' },
+  cautions: ['What the machine aims at; the pressure in the eye follows vacuum, flow and leaks.'],
+  example: { input: { pressureMmHg: 45 }, gives: 45 },
+  compute: ({ pressureMmHg }) => found(pressureMmHg),
+});
+
 export const bottleHeightForPressure = calculation<{ pressureMmHg: number }, number>({
   name: 'bottle-height-for-pressure',
   topic: 'Machine',

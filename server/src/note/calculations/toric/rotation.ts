@@ -1,6 +1,6 @@
-import { arccos, cos, sin } from '../angles.ts';
+import { arccos, cos, meridianDifference, sin } from '../angles.ts';
 import { calculation } from '../calculation.ts';
-import { quantity } from '../fields.ts';
+import { angle, quantity } from '../fields.ts';
 import { found, refused } from '../outcome.ts';
 import { CITATIONS } from '../sources.ts';
 
@@ -52,4 +52,17 @@ export const annullingRotation = calculation<Pair, number>({
     lensD > 2 * cornealD
       ? refused('the lens has more than twice the astigmatism of the cornea: it over-corrects at any axis')
       : found(arccos(lensD / cornealD / 2) / 2),
+});
+
+export const lensRotation = calculation<{ meant: number; found: number }, number>({
+  name: 'lens-rotation',
+  topic,
+  definition: 'How far the marks of a toric lens lie from the axis meant; counter-clockwise positive.',
+  inputs: { meant: angle('the axis meant'), found: angle('the axis found') },
+  unit: '°',
+  domain: 'Axes, not positions: the two ends of the marks are alike, so a turn is at most 90 degrees.',
+  method: 'axis found - axis meant, from -90 to 90',
+  source: { citation: 'arithmetic', status: 'derived' },
+  example: { input: { meant: 175, found: 4 }, gives: 9 },
+  compute: ({ meant, found: seen }) => found(meridianDifference(seen, meant)),
 });

@@ -1,0 +1,72 @@
+import {
+  displayAxis,
+  displayNumber,
+  displayPower,
+  displayShare,
+  displayVector,
+  fixed,
+} from '../calculations/display.ts';
+import type { ComputedName } from '@sideport/schemas';
+import type { ComputedData } from './computed.ts';
+
+/** Numbers that are written with their sign, as lens powers and refractions are. */
+const SIGNED =
+  /^(?:lens-power|predicted-refraction|spherical-equivalent|prediction-|difference-from-target|magnitude-of-error|flattening-effect|torque|change-)/u;
+
+const part = (value: ComputedData, key: string): unknown =>
+  typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
+const numberAt = (value: ComputedData, key: string): number => {
+  const found = part(value, key);
+  return typeof found === 'number' ? found : NaN;
+};
+const axisAt = (value: ComputedData): number | null => {
+  const found = part(value, 'axis');
+  return typeof found === 'number' ? found : null;
+};
+
+function displayRefraction(value: ComputedData): string {
+  const cylinder = numberAt(value, 'cylinder');
+  const sphere = displayPower(numberAt(value, 'sphere'));
+  return Number(fixed(cylinder, 2)) === 0
+    ? sphere
+    : `${sphere} / ${displayPower(cylinder)} x ${displayAxis(axisAt(value)).replace('°', '')}`;
+}
+
+const powerVector = (value: ComputedData): string =>
+  `M ${displayPower(numberAt(value, 'm'))}, J0 ${displayPower(numberAt(value, 'j0'))}, J45 ${displayPower(numberAt(value, 'j45'))} D`;
+
+function displayList(items: readonly ComputedData[]): string {
+  if (items.length === 0) return 'none';
+  return items
+    .map((item) => {
+      if (typeof item === 'string') return item;
+      const [what, due, days] = [part(item, 'what'), part(item, 'due'), part(item, 'days')];
+      if (typeof what === 'string')
+        return typeof days === 'number' ? `${what} (${days} days)` : `${what} ${String(due)}`;
+      return `${String(part(item, 'figure'))} [${String(part(item, 'citation'))}]`;
+    })
+    .join('; ');
+}
+
+function displayObject(value: ComputedData, unit: string): string {
+  if (Array.isArray(value)) return displayList(value);
+  if (part(value, 'magnitude') !== undefined)
+    return displayVector({ magnitude: numberAt(value, 'magnitude'), axis: axisAt(value) });
+  if (part(value, 'sphere') !== undefined) return displayRefraction(value);
+  if (part(value, 'm') !== undefined) return powerVector(value);
+  return `${fixed(numberAt(value, 'free'), 1)}/${fixed(numberAt(value, 'compressed'), 1)} ${unit}`;
+}
+
+/** A value as a person reads it, rounded as the trade does. */
+export function display(name: ComputedName, value: ComputedData, unit: string): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return value.replaceAll('-', isDate(value) ? '-' : ' ');
+  if (typeof value !== 'number') return value === null ? 'none' : displayObject(value, unit);
+  if (name === 'rupture-risk') return displayShare(value, 1);
+  if (name === 'capsulotomy-covered-share') return displayShare(value);
+  if (name === 'incision-meridian') return displayAxis(value);
+  if (unit === 'D' && SIGNED.test(name)) return `${displayPower(value)} D`;
+  return displayNumber(value, unit);
+}
+
+const isDate = (text: string): boolean => /^\d{4}-/u.test(text);

@@ -1,0 +1,119 @@
+import type { FormulaSlug } from '@sideport/schemas';
+import { powerWithMinusConstants } from '../calculations/lens-power/minus-power.ts';
+import { refused, type Outcome } from '../calculations/outcome.ts';
+import type { LensEntry } from './department-entries.ts';
+import { from, withCautions, type Known } from './known.ts';
+import { constantOf, haigisConstantsOf, type LensConstants } from './lens-constants.ts';
+import type { OperationFacts } from './operation-facts.ts';
+import { runFormula, type FormulaTask } from './run-formula.ts';
+import { wordsOf } from './words.ts';
+
+export interface Prediction {
+  readonly inputs: Readonly<Record<string, Known<number>>>;
+  readonly outcome: Outcome<number>;
+}
+
+const CONSTANT_NAME: Readonly<Record<FormulaSlug, string>> = {
+  'srk-t': 'a-constant',
+  t2: 'a-constant',
+  'holladay-1': 'surgeon-factor',
+  'hoffer-q': 'pacd',
+  haigis: 'a0',
+};
+
+/** One formula with the constants of one lens, ordinary or for minus powers. */
+function withConstants(
+  facts: OperationFacts,
+  slug: FormulaSlug,
+  length: Known<number>,
+  model: string,
+  constants: LensConstants,
+  task: FormulaTask,
+): Prediction {
+  const { value: constant, cautions } = constantOf(slug, constants, model);
+  const further = slug === 'haigis' ? haigisConstantsOf(constants) : undefined;
+  const measured = { 'axial-length': length, 'mean-keratometry': facts.cornea.usual.mean, constant };
+  const run = (
+    eye: { 'axial-length': number; 'mean-keratometry': number; constant: number },
+    chamberDepthMm?: number,
+  ) =>
+    runFormula(
+      slug,
+      {
+        axialLengthMm: eye['axial-length'],
+        meanKeratometryD: eye['mean-keratometry'],
+        constant: eye.constant,
+        ...(chamberDepthMm === undefined ? {} : { chamberDepthMm }),
+        ...(further === undefined ? {} : { a1: further.a1, a2: further.a2 }),
+      },
+      task,
+    );
+  const outcome =
+    slug === 'haigis'
+      ? from({ ...measured, depth: facts.chamberDepth }, (eye) => run(eye, eye.depth))
+      : from(measured, (eye) => run(eye));
+  return {
+    inputs: {
+      'axial-length': length,
+      'mean-keratometry': facts.cornea.usual.mean,
+      ...(slug === 'haigis' ? { 'chamber-depth': facts.chamberDepth } : {}),
+      [CONSTANT_NAME[slug]]: constant,
+      ...(further === undefined ? {} : { a1: plain(further.a1), a2: plain(further.a2) }),
+    },
+    outcome: withCautions(outcome, [...cautions, ...(further?.cautions ?? [])]),
+  };
+}
+
+const plain = (value: number): Known<number> => ({ ok: true, value, unit: '' });
+
+/**
+ * What one formula says of one lens in this eye. Constants for minus powers are used for minus powers, where the
+ * lens list has them.
+ */
+export function predict(
+  facts: OperationFacts,
+  lens: LensEntry,
+  slug: FormulaSlug,
+  task: FormulaTask,
+  length: Known<number> = facts.axialLength,
+): Prediction {
+  const against = whyNot(facts, lens);
+  if (against !== undefined || !lens.ok) return { inputs: {}, outcome: refused(against ?? 'the lens is not known') };
+  const { entry, model } = lens;
+  if (entry.constants === undefined)
+    return { inputs: {}, outcome: refused(`the department's lens list has no constants for ${model}`) };
+  const ordinary = withConstants(facts, slug, length, model, entry.constants, task);
+  const forMinus = entry['minus-constants'];
+  if (forMinus === undefined || !isMinus(ordinary.outcome, task)) return ordinary;
+  const minus = withConstants(facts, slug, length, model, forMinus, task);
+  if (!minus.outcome.ok) return ordinary;
+  if (task.kind === 'power') return { ...minus, outcome: powerWithMinusConstants(ordinary.outcome, minus.outcome) };
+  return { ...minus, outcome: withCautions(minus.outcome, ['Computed with the constants for minus powers.']) };
+}
+
+function isMinus(outcome: Outcome<number>, task: FormulaTask): boolean {
+  return task.kind === 'refraction' ? task.powerD < 0 : task.kind === 'power' && outcome.ok && outcome.value < 0;
+}
+
+/** Why no formula may be used in this eye. */
+function whyNot({ note }: OperationFacts, lens: LensEntry): string | undefined {
+  const comorbidity = wordsOf(note.comorbidity, 'comorbidity', note.$);
+  if (comorbidity?.includes('previous corneal refractive surgery') === true)
+    return 'these formulas do not hold after corneal refractive surgery: its keratometry misleads them';
+  return lens.ok ? undefined : lens.because;
+}
+
+/** Where the lens position comes from: the plan's first formula, else Holladay 1, else SRK/T. */
+export function lensPosition(
+  facts: OperationFacts,
+  lens: LensEntry,
+  preferred: readonly FormulaSlug[],
+): Outcome<number> {
+  let first: Outcome<number> | undefined;
+  for (const slug of [...preferred, 'holladay-1' as const, 'srk-t' as const]) {
+    const { outcome } = predict(facts, lens, slug, { kind: 'position' });
+    if (outcome.ok) return outcome;
+    first ??= outcome;
+  }
+  return first ?? refused('no formula could place the lens');
+}
