@@ -32,7 +32,7 @@ export const SURGEONS: readonly [Surgeon, ...Surgeon[]] = [
     ruptureOdds: 0.5,
   },
   // Seeded: ruptures several times as often as the others, and a wide superior incision with a strong effect.
-  { ref: 'S-03', grade: 'fellow', site: 'superior', widthMm: 2.8, flatteningD: 0.65, torqueD: 0.05, ruptureOdds: 2 },
+  { ref: 'S-03', grade: 'fellow', site: 'superior', widthMm: 2.8, flatteningD: 0.65, torqueD: 0.05, ruptureOdds: 2.5 },
 ];
 
 /** The constant in the department's lens list, and the one that the invented eyes really follow. */

@@ -14,7 +14,7 @@ import { groupBy } from './group-by.ts';
 import { incisionFigures, incisionGroups, type IncisionGroup } from './incisions.ts';
 import type { AuditPartial } from './partial.ts';
 import { refraction, refractionShift } from './refraction.ts';
-import { overdueReviews, reviews, type OverdueReview } from './reviews.ts';
+import { allOverdue, reviews, type OverdueReview } from './reviews.ts';
 import { riskedCases, ruptures, scaled, scaleOf, type RiskedCase } from './rupture.ts';
 import { standOuts, type FunnelPoint, type StandOut, type SurgeonChart } from './stand-out.ts';
 import { isHidden, SMALL_CELL, suppressSmallCells } from './suppression.ts';
@@ -156,7 +156,7 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
     set: setOf(partial, joined),
     figures,
     standOuts: standOuts({ cases, figures, funnel: points, overallRate, charts, incisions: shownIncisions }),
-    overdue: overdueReviews(cases, options.asOf, surgeonOf),
+    overdue: allOverdue(cases, options.asOf, surgeonOf),
     plots: {
       funnel: overallRate === null || !isOverallOpen || events === 0 ? null : { overallRate, points },
       charts,

@@ -1,54 +1,46 @@
 import type { FollowUp, GroupPlace, Operation } from '@sideport/schemas';
-import { siteAt } from '../calculations/position/site.ts';
 import { asAxis } from '../calculations/angles.ts';
-import { sphericalEquivalent } from '../calculations/refraction/spherical-equivalent.ts';
+import { posteriorCapsuleRupture } from '../calculations/eye/posterior-capsule-rupture.ts';
+import { ruptureRisk } from '../calculations/eye/rupture-risk.ts';
 import type { Outcome } from '../calculations/outcome.ts';
+import { siteAt } from '../calculations/position/site.ts';
+import { sphericalEquivalent } from '../calculations/refraction/spherical-equivalent.ts';
+import { reviewDates } from '../calculations/time/reviews.ts';
 import type { CheckContext } from '../checks/check.ts';
-import { computeNote } from '../computing/compute-note.ts';
-import type { ComputedNote } from '../computing/computed.ts';
+import { logmarOf, type AcuityFields } from '../computing/acuities.ts';
 import { corneaOf } from '../computing/corneas.ts';
 import type { Known } from '../computing/known.ts';
 import { operationFacts, type OperationFacts as Computable } from '../computing/operation-facts.ts';
+import { riskFactorsOf } from '../computing/risk-factors.ts';
+import { capsuleFactsOf } from '../computing/values/capsule-rupture.ts';
+import { ownPrediction } from '../computing/values/outcome-of-refraction.ts';
+import { wantedReviews } from '../computing/values/reviews.ts';
+import { ageOf } from '../computing/values/time.ts';
 import type { AcuityFacts, AuditFacts, FollowUpFacts, IncisionFacts, LensFacts, OperationFacts } from './facts.ts';
-import { impliedPrediction } from './prediction.ts';
 import { recordedElements } from './recorded-elements.ts';
 
 const orNull = <T>(answer: Known<T> | Outcome<T>): T | null => (answer.ok ? answer.value : null);
 
-/** A computed value by name, at the path given, when it is of the kind wanted. */
-function computedAt(computed: ComputedNote, name: string, path: readonly string[]): unknown {
-  return computed.values.find((value) => value.name === name && path.every((step, at) => value.path[at] === step))
-    ?.value;
-}
-
-const numberOrNull = (value: unknown): number | null => (typeof value === 'number' ? value : null);
-
 /** Words of a list: empty where the note says "none", null where it says nothing. */
 function words(
-  list: { readonly items: readonly (string | undefined)[] } | undefined,
+  list: readonly (string | undefined)[] | undefined,
   key: string,
   group: GroupPlace,
 ): readonly string[] | null {
-  const found = list?.items.filter((word) => word !== undefined) ?? [];
+  const found = list?.filter((word) => word !== undefined) ?? [];
   if (found.length > 0) return [...new Set(found)].toSorted();
   return group.said[key]?.word === 'none' ? [] : null;
 }
 
-interface Acuities {
-  readonly corrected?: { readonly text: string };
-  readonly pinhole?: { readonly text: string };
-  readonly uncorrected?: { readonly text: string };
-}
+/** Light perception has a number only by extrapolation, which an average must not rest on. */
+const NO_NUMBER: readonly string[] = ['PL', 'NPL'];
 
-/** Best corrected, else pinhole, else uncorrected; its logMAR as computed. */
-function acuityOf(acuities: Acuities | undefined, computed: ComputedNote, path: readonly string[]): AcuityFacts | null {
-  for (const kind of ['corrected', 'pinhole', 'uncorrected'] as const) {
-    const field = acuities?.[kind];
-    if (field !== undefined) {
-      return { text: field.text, logMar: numberOrNull(computedAt(computed, 'acuity-logmar', [...path, kind])) };
-    }
-  }
-  return null;
+/** Best corrected, else pinhole, else uncorrected. */
+function acuityOf(acuities: AcuityFields | undefined): AcuityFacts | null {
+  const field = acuities?.corrected ?? acuities?.pinhole ?? acuities?.uncorrected;
+  if (field === undefined) return null;
+  const hasNumber = field.value.kind !== 'category' || !NO_NUMBER.includes(field.value.category);
+  return { text: field.text, logMar: hasNumber ? orNull(logmarOf(field, 'acuity')) : null };
 }
 
 function incisionOf({ mainIncision, eye }: Computable): IncisionFacts | null {
@@ -66,22 +58,33 @@ function lensOf({ lens }: Operation): LensFacts | null {
   };
 }
 
-function reviewsOf(note: Operation, computed: ComputedNote): OperationFacts['reviews'] {
-  return (note.reviews?.items ?? []).flatMap((review, at) => {
-    const due = computed.values.find(
-      ({ name, path }) => name === 'review-date' && path[0] === 'reviews' && path[1] === at,
-    )?.value;
-    return typeof due === 'string' ? [{ what: review.what?.value ?? 'review', due }] : [];
-  });
+function reviewsOf(facts: Computable): OperationFacts['reviews'] {
+  if (!facts.date.ok) return [];
+  const dates = reviewDates({ operationDate: facts.date.value, reviews: wantedReviews(facts) });
+  return dates.ok ? dates.value.map(({ what, due }) => ({ what, due })) : [];
 }
 
-function operationOf(note: Operation, context: CheckContext): OperationFacts | null {
+/** Expected chance of a rupture; a factor that is not recorded counts as absent, as the model's authors had it. */
+function riskOf(facts: Computable): number | null {
+  const age = ageOf(facts);
+  if (!age.ok) return null;
+  return orNull(
+    ruptureRisk(riskFactorsOf(facts.note, age.value, facts.axialLength.ok ? facts.axialLength.value : undefined)),
+  );
+}
+
+/** The prediction for the lens in the eye; a lens elsewhere than in the bag has none, because the constants do not hold there. */
+function predictionOf(facts: Computable): { readonly valueD: number; readonly by: string } | null {
+  if (facts.note.lens?.placed?.value !== 'capsular bag') return null;
+  const { value, by } = ownPrediction(facts);
+  return value.ok ? { valueD: value.value, by } : null;
+}
+
+function operationOf(note: Operation, { department, today }: CheckContext): OperationFacts | null {
   if (note.id === undefined) return null;
-  const computed = computeNote(context);
-  const facts = operationFacts(note, context.department, context.today);
-  const rupture = computedAt(computed, 'posterior-capsule-rupture', []);
+  const facts = operationFacts(note, { department, today, visits: () => [] });
   const surgeon = note.team?.items.find(({ role }) => role?.value === 'surgeon');
-  const predicted = impliedPrediction(note, computed);
+  const predicted = predictionOf(facts);
   return {
     record: 'operation',
     id: note.id.value,
@@ -90,44 +93,42 @@ function operationOf(note: Operation, context: CheckContext): OperationFacts | n
     surgeon: surgeon?.ref?.value ?? null,
     patient: note.patient?.ref?.value ?? null,
     eye: note.eye?.value ?? null,
-    ageYears: numberOrNull(computedAt(computed, 'age-at-operation', [])),
+    ageYears: orNull(ageOf(facts)),
     sex: note.patient?.sex?.value ?? null,
     whichEye: note['which-eye']?.value ?? null,
     axialLengthMm: orNull(facts.axialLength),
     chamberDepthMm: orNull(facts.chamberDepth),
     meanKeratometryD: orNull(facts.cornea.usual.mean),
     comorbidity: words(
-      note.comorbidity && { items: note.comorbidity.items.map((item) => item.value) },
+      note.comorbidity?.items.map((item) => item.value),
       'comorbidity',
       note.$,
     ),
     difficulty: words(
-      note.difficulty && { items: note.difficulty.items.map((item) => item.value) },
+      note.difficulty?.items.map((item) => item.value),
       'difficulty',
       note.$,
     ),
     complications: words(
-      note.complications && { items: note.complications.items.map(({ what }) => what?.value) },
+      note.complications?.items.map(({ what }) => what?.value),
       'complications',
       note.$,
     ),
-    rupture: typeof rupture === 'boolean' ? rupture : null,
-    ruptureRisk: numberOrNull(computedAt(computed, 'rupture-risk', [])),
+    rupture: orNull(posteriorCapsuleRupture(capsuleFactsOf(note))),
+    ruptureRisk: riskOf(facts),
     lens: lensOf(note),
     predictedD: predicted?.valueD ?? null,
     predictedBy: predicted?.by ?? null,
     incision: incisionOf(facts),
     corneaBefore: orNull(facts.cornea.usual.astigmatism),
-    acuityBefore: acuityOf(note.preop?.acuity, computed, ['preop', 'acuity']),
-    reviews: reviewsOf(note, computed),
+    acuityBefore: acuityOf(note.preop?.acuity),
+    reviews: reviewsOf(facts),
     elements: recordedElements(note),
   };
 }
 
-function followUpOf(note: FollowUp, context: CheckContext): FollowUpFacts | null {
+function followUpOf(note: FollowUp, { department }: CheckContext): FollowUpFacts | null {
   if (note.id === undefined) return null;
-  const computed = computeNote(context);
-  const index = context.department?.['keratometric-index']?.value.amount;
   const refraction = note.refraction?.value;
   return {
     record: 'follow-up',
@@ -135,10 +136,10 @@ function followUpOf(note: FollowUp, context: CheckContext): FollowUpFacts | null
     operation: note.operation?.value ?? null,
     date: note.date?.value ?? null,
     refractionD: refraction === undefined ? null : orNull(sphericalEquivalent({ refraction })),
-    cornea: orNull(corneaOf(note.keratometry, index).usual.astigmatism),
-    acuity: acuityOf(note.acuity, computed, ['acuity']),
+    cornea: orNull(corneaOf(note.keratometry, department?.['keratometric-index']?.value.amount).usual.astigmatism),
+    acuity: acuityOf(note.acuity),
     complications: words(
-      note.complications && { items: note.complications.items.map(({ what }) => what?.value) },
+      note.complications?.items.map(({ what }) => what?.value),
       'complications',
       note.$,
     ),

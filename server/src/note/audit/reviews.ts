@@ -1,3 +1,4 @@
+import { overdueReviews } from '../calculations/time/reviews.ts';
 import type { Case } from './cases.ts';
 import { daysBetween } from './dates.ts';
 import { share, type Figure, type FigureText } from './figure.ts';
@@ -12,8 +13,6 @@ export interface OverdueReview {
   readonly daysOver: number;
 }
 
-const EARLY_SHARE = 0.25;
-
 const OVERDUE: FigureText = {
   name: 'reviews-overdue',
   label: 'Planned reviews without a visit',
@@ -23,40 +22,47 @@ const OVERDUE: FigureText = {
   cautions: ['A visit elsewhere, or one not yet written down, looks the same as no visit.'],
 };
 
-interface ReviewState extends OverdueReview {
-  readonly met: boolean;
+interface CaseReviews {
+  /** Reviews whose day has passed. */
+  readonly passed: number;
+  readonly overdue: readonly OverdueReview[];
 }
 
-function statesOf(one: Case, asOf: string, surgeonOf: (one: Case) => string): readonly ReviewState[] {
+function reviewsOf(one: Case, asOf: string, surgeonOf: (one: Case) => string): CaseReviews {
   const { operation, visits } = one;
-  return operation.reviews.flatMap(({ what, due }) => {
-    const daysOver = daysBetween(due, asOf);
-    const interval = daysBetween(operation.date ?? due, due);
-    if (daysOver === null || interval === null || daysOver <= 0) return [];
-    const early = Math.floor(interval * EARLY_SHARE);
-    const met = visits.some((visit) => {
-      const late = visit.date === null ? null : daysBetween(due, visit.date);
-      return late !== null && late >= -early;
-    });
-    return [{ operation: operation.id, surgeon: surgeonOf(one), what, due, daysOver, met }];
+  const passed = operation.reviews.filter(({ due }) => (daysBetween(due, asOf) ?? 0) > 0).length;
+  const found = overdueReviews({
+    operationDate: operation.date ?? '',
+    reviews: operation.reviews.map((review) => ({ ...review, by: 'note' })),
+    visits: visits.flatMap((visit) => visit.date ?? []),
+    today: asOf,
   });
+  const overdue = found.ok ? found.value : [];
+  return {
+    passed,
+    overdue: overdue.map(({ what, due, days }) => ({
+      operation: operation.id,
+      surgeon: surgeonOf(one),
+      what,
+      due,
+      daysOver: days,
+    })),
+  };
 }
 
 /** How many planned reviews of a group have no visit by the day of the audit. */
 export function reviews({ group, cases }: CaseGroup, asOf: string, surgeonOf: (one: Case) => string): Figure {
-  const states = cases.flatMap((one) => statesOf(one, asOf, surgeonOf));
-  return share(OVERDUE, group, states.filter((state) => !state.met).length, states.length, 0);
+  const all = cases.map((one) => reviewsOf(one, asOf, surgeonOf));
+  const overdue = all.reduce((sum, one) => sum + one.overdue.length, 0);
+  const passed = all.reduce((sum, one) => sum + one.passed, 0);
+  return share(OVERDUE, group, overdue, passed, 0);
 }
 
 /** The reviews without a visit, the longest overdue first. */
-export function overdueReviews(
+export function allOverdue(
   cases: readonly Case[],
   asOf: string,
   surgeonOf: (one: Case) => string,
 ): readonly OverdueReview[] {
-  return cases
-    .flatMap((one) => statesOf(one, asOf, surgeonOf))
-    .filter((state) => !state.met)
-    .map(({ met: _met, ...state }) => state)
-    .toSorted((a, b) => b.daysOver - a.daysOver);
+  return cases.flatMap((one) => reviewsOf(one, asOf, surgeonOf).overdue).toSorted((a, b) => b.daysOver - a.daysOver);
 }

@@ -50,6 +50,20 @@ function effectEntries(effects: readonly ProposedEffect[]): string {
   return people.length === 0 ? '' : `staff:\n${people.join('')}`;
 }
 
+/** T2 shares its key with SRK/T and is left to the reader. */
+function constantEntries(constants: readonly ProposedConstant[]): string {
+  const models = groupBy(
+    constants.filter(({ formula }) => formula !== 'T2'),
+    ({ model }) => model,
+  ).map(([model, own]) => {
+    const lines = own.map(
+      ({ constant, proposed, formula, eyes }) => `      ${constant}: ${written(proposed)} # ${formula}, ${eyes} eyes\n`,
+    );
+    return `  - model: ${model}\n    constants:\n${lines.join('')}`;
+  });
+  return models.length === 0 ? '' : `lenses:\n${models.join('')}`;
+}
+
 /** The proposals to read, and as lines that can be copied into the department file. */
 export function learnedText(learned: Learned): string {
   const { effects, constants, setAside, cautions } = learned;
@@ -71,6 +85,6 @@ export function learnedText(learned: Learned): string {
     '',
     'To copy after a look (only the lines that change)',
     '-------------------------------------------------',
-    effectEntries(effects),
+    `${effectEntries(effects)}${constantEntries(constants)}`,
   ].join('\n');
 }

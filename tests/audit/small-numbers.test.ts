@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { share, figure, type Figure } from '../../server/src/note/audit/figure.ts';
+import { suppressSmallCells } from '../../server/src/note/audit/suppression.ts';
+
+const TEXT = { name: 'event', label: 'Event', method: 'share', source: 'none', sensitive: true };
+
+function bySurgeon(counts: readonly number[]): readonly Figure[] {
+  const total = counts.reduce((sum, count) => sum + count, 0);
+  return [
+    share(TEXT, {}, total, 100 * counts.length, 0),
+    ...counts.map((count, at) => share(TEXT, { surgeon: `S-${at}` }, count, 100, 0)),
+  ];
+}
+
+function hidden(figures: readonly Figure[], below = 5): readonly boolean[] {
+  return suppressSmallCells(figures, below).map((one) => one.suppressed);
+}
+
+describe('small numbers', () => {
+  test('one to four events are hidden, none and five are shown', () => {
+    expect(hidden(bySurgeon([0, 5, 4, 1]))).toEqual([false, false, false, true, true]);
+  });
+
+  test('a single hidden number could be found by subtraction: the next smallest is hidden with it', () => {
+    expect(hidden(bySurgeon([3, 9, 30]))).toEqual([false, true, true, false]);
+  });
+
+  test('nothing of a hidden figure stays behind', () => {
+    const [, first] = suppressSmallCells(bySurgeon([3, 9, 30]), 5);
+    expect(first).toMatchObject({ value: null, count: null, interval: null, suppressed: true });
+  });
+
+  test('a mean of fewer than five eyes is hidden as well, the mean of all is not', () => {
+    const text = { name: 'mean', label: 'Mean', method: 'mean', source: 'none' };
+    const figures = [
+      figure(text, {}, { value: 0.1, n: 4, missing: 0 }),
+      figure(text, { surgeon: 'S-0' }, { value: 0.1, n: 4, missing: 0 }),
+      figure(text, { surgeon: 'S-1' }, { value: 0.1, n: 5, missing: 0 }),
+    ];
+    expect(hidden(figures)).toEqual([false, true, false]);
+  });
+
+  test('for the department itself nothing is hidden', () => {
+    expect(hidden(bySurgeon([3, 9, 30]), 0)).toEqual([false, false, false, false]);
+  });
+});
