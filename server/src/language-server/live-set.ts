@@ -26,6 +26,8 @@ export class LiveSet implements NoteSet {
   readonly #notes = new Map<string, { readonly uri: string; readonly text: string }>();
   readonly #facts = new Map<string, NoteFacts>();
   readonly #kept = new Map<string, NoteReading>();
+  /** Open notes as the others know them. */
+  readonly #said = new Map<string, NoteReading>();
   #reading: Promise<void> | undefined;
 
   constructor(root: string, files: SetFiles, open: OpenReadings, department: NoteReading | undefined) {
@@ -62,7 +64,15 @@ export class LiveSet implements NoteSet {
     }
     const name = nameWithin(uri, this.root);
     if (!this.#notes.has(name)) this.#notes.set(name, { uri, text: reading.text });
-    return this.#put(name, factsOf(reading, name));
+    const facts = factsOf(reading, name);
+    if (this.#put(name, facts)) return true;
+    // What points to it reads all of it, not only its facts.
+    const isNews =
+      this.#said.get(name) !== reading &&
+      this.facts.some(({ pointsTo }) => pointsTo !== undefined && pointsTo === facts?.id);
+    this.#said.set(name, reading);
+    if (isNews) this.revision += 1;
+    return isNews;
   }
 
   open(file: string): NoteReading | undefined {

@@ -56,6 +56,10 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const reviews = latestWins<string>(runtime.later, (uri) => attempt('review', log, () => publish(uri)));
 
   function publish(uri: string, onlyNews = false): void {
+    // First what the others know of it, so that no review is made from what it said before.
+    const reading = notes.reading(uri);
+    const set = notes.sets?.of(uri) ?? null;
+    if (reading !== undefined && set?.noteChanged(uri, reading) === true) tellOthers(uri, set);
     const note = notes.note(uri);
     if (note === undefined) return;
     const diagnostics = diagnosticsOf(note, can);
@@ -63,28 +67,13 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     if (!onlyNews || said.get(uri) !== words)
       void connection.sendDiagnostics({ uri, version: note.version, diagnostics });
     said.set(uri, words);
-    tellOthers(uri, note.set, note.reading.kind === null ? undefined : note.set?.noteChanged(uri, note.reading));
   }
 
-  /** Notes that point to one another are checked together. */
-  function tellOthers(uri: string, set: LiveSet | null, noticed: boolean | undefined): void {
-    if (set === null || noticed === undefined) return;
-    const id = documents.get(uri) === undefined ? undefined : idOf(uri);
+  /** Notes of a set that are open are checked again when one of them says something that concerns the others. */
+  function tellOthers(uri: string, set: LiveSet): void {
     for (const other of documents.all()) {
-      if (other.uri === uri || notes.note(other.uri)?.set !== set) continue;
-      if (noticed || (id !== undefined && pointsTo(other.uri, id))) reviews.ask(other.uri);
+      if (other.uri !== uri && notes.sets?.of(other.uri) === set) reviews.ask(other.uri);
     }
-  }
-
-  function idOf(uri: string): string | undefined {
-    const reading = notes.reading(uri);
-    return reading?.kind === 'operation' ? reading.note.id?.value : undefined;
-  }
-
-  function pointsTo(uri: string, id: string): boolean {
-    const reading = notes.reading(uri);
-    if (reading?.kind === 'follow-up') return reading.note.operation?.value === id;
-    return reading?.kind === 'amendment' && reading.note.amends?.value === id;
   }
 
   function setChanged(): void {
