@@ -1,4 +1,4 @@
-import type { Amendment } from '@sideport/schemas';
+import { planAt, recordPlan, type Amendment } from '@sideport/schemas';
 import type { ProseSection } from './document.ts';
 import { capital, join, longInstant, sentence } from './english.ts';
 import { tidyFor } from './passage.ts';
@@ -22,9 +22,17 @@ export function changesBelow(amendments: readonly Amendment[], keys: readonly st
       .map((change) => {
         const was = change.was ? `was “${tidy(change.was)}”` : `was ${change.$.said['was']?.word ?? 'not stated'}`;
         const reason = change.reason ?? amendment.reason;
-        return `${heading(amendment)}: ${tidy(change.field)} ${was}, now reads “${tidy(change.now) ?? 'not stated'}”${reason ? ` (${tidy(reason)})` : ''}.`;
+        return `${heading(amendment)}: ${fieldName(change.field?.value)} ${was}, now reads “${tidy(change.now) ?? 'not stated'}”${reason ? ` (${tidy(reason)})` : ''}.`;
       }),
   );
+}
+
+/** `pressure by touch (closure.pressure-by-touch)`; a path that the format does not know stays as it is. */
+function fieldName(path: string | undefined): string {
+  if (path === undefined) return 'a field that is not named';
+  const steps = path.split(/[.[\]]+/u).filter((step) => step !== '' && !/^\d+$/u.test(step));
+  const label = planAt(recordPlan('operation'), steps)?.guide.label;
+  return label === undefined ? path : `${label.toLowerCase()} (${path})`;
 }
 
 /** All amendments in full, as the last section of the note they belong to. */

@@ -1,7 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import type { ComputedValue } from '../computing/computed.ts';
-import type { ComputedLine } from './document.ts';
-import { capital, join, longInstant } from './english.ts';
+import { join, longInstant } from './english.ts';
 import type { Tidy } from './passage.ts';
 
 /** What every document says at its foot. */
@@ -39,9 +37,4 @@ export function signatureLines(signed: Operation['signed'], tidy: Tidy): readonl
     (signature) =>
       `${join([`Signed by ${tidy(signature.by) ?? 'not recorded'}`, signature.meaning && `as ${signature.meaning.value}`, signature.at && `on ${longInstant(signature.at.value)}`])}.`,
   );
-}
-
-/** `corneal-astigmatism` becomes `Corneal astigmatism`. */
-export function computedLine({ name, display, cautions }: ComputedValue): ComputedLine {
-  return { name: capital(name.replaceAll('-', ' ')), text: display, cautions };
 }

@@ -76,6 +76,11 @@ export function acuityWords(field: Field<Acuity> | undefined, text: string | und
   return field?.value.kind === 'category' ? CATEGORIES[field.value.category] : text;
 }
 
+/** `a lens`, `an eye`: by the first letter, which is right for the names that stand here. */
+export function withArticle(text: string): string {
+  return `${/^[aeio]/iu.test(text) && !/^one/iu.test(text) ? 'an' : 'a'} ${text}`;
+}
+
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** `two sutures`; the plural ends in s. */

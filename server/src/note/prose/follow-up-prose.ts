@@ -1,8 +1,10 @@
 import type { FollowUp } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
-import { CAUTIONS, computedLine, referenceOf, signatureLines, statusNotices } from './common.ts';
+import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
 import { acuityWords, and, capital, join, longDate } from './english.ts';
+import { MORE_VALUES, recordedLines } from './recorded-values.ts';
+import { placePhrase } from './places.ts';
 import { Passage, tidyFor, type Tidy } from './passage.ts';
 
 /** A later visit as prose. */
@@ -29,7 +31,7 @@ export function followUpProse(note: FollowUp, computed: ComputedNote, unread: nu
         id: 'examination',
         heading: 'Examination',
         paragraphs: examination(note, tidy).paragraphs,
-        computed: computed.values.map((value) => computedLine(value)),
+        computed: recordedLines(computed.values),
         amended: [],
       },
       {
@@ -52,7 +54,7 @@ export function followUpProse(note: FollowUp, computed: ComputedNote, unread: nu
         : []),
     ],
     signatures: signatureLines(note.signed, tidy),
-    cautions: CAUTIONS,
+    cautions: [...CAUTIONS, ...(computed.values.length > 0 ? [MORE_VALUES] : [])],
   };
 }
 
@@ -72,8 +74,9 @@ function examination(note: FollowUp, tidy: Tidy): Passage {
   passage.say(note.cornea && `Cornea: ${tidy(note.cornea)}`);
   passage.say(note.chamber && `Anterior chamber: ${tidy(note.chamber)}`);
   passage.say(note.wound && `Wound: ${note.wound.value}`);
-  passage.say(lens?.placed && `The lens lay in the place: ${lens.placed.value}`);
-  passage.say(lens?.['off-centre'] && `Its centring: ${tidy(lens['off-centre'])}`);
+  passage.say(lens?.placed && `The lens lay ${placePhrase(lens.placed.value)}`);
+  const offset = lens?.['off-centre'];
+  passage.say(offset && (offset.value.distance === 0 ? 'It was centred' : `Off-centre: ${tidy(offset)}`));
   passage.say(lens?.axis && `Its marks were found at ${tidy(lens.axis)}`);
   passage.say(note.capsule && `Posterior capsule: ${note.capsule.value}`);
   if (note.$.said['fundus']?.word === 'not done') passage.say('The fundus was not examined');

@@ -1,9 +1,10 @@
 import { recordPlan, type Amendment, type Operation } from '@sideport/schemas';
 import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
-import { CAUTIONS, computedLine, referenceOf, signatureLines, statusNotices } from './common.ts';
+import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { Fact, ProseDocument, ProseSection } from './document.ts';
-import { capital, join, longDate } from './english.ts';
+import { join, longDate } from './english.ts';
+import { MORE_VALUES, recordedLines } from './recorded-values.ts';
 import { tidyFor, type Passage, type Tidy } from './passage.ts';
 import { afterPassage } from './sections/after.ts';
 import { beforePassage } from './sections/before.ts';
@@ -29,7 +30,7 @@ const SECTIONS: readonly SectionMaker[] = [
   {
     id: 'diagnosis',
     heading: 'Diagnosis',
-    keys: ['diagnosis', 'comorbidity', 'difficulty', 'indication', 'patient'],
+    keys: ['diagnosis', 'comorbidity', 'difficulty', 'indication'],
     passage: diagnosisPassage,
   },
   { id: 'before', heading: 'Before the operation', keys: ['preop'], passage: beforePassage },
@@ -81,6 +82,7 @@ const SECTIONS: readonly SectionMaker[] = [
 ];
 
 const HEAD_KEYS = [
+  'patient',
   'date',
   'start',
   'finish',
@@ -126,7 +128,7 @@ export function operationProse(note: Operation, { computed, amendments, unread }
         : []),
     ],
     signatures: signatureLines(note.signed, tidy),
-    cautions: CAUTIONS,
+    cautions: [...CAUTIONS, ...(sections.some(({ computed: lines }) => lines.length > 0) ? [MORE_VALUES] : [])],
   };
 }
 
@@ -157,19 +159,21 @@ function sectionOf(
     id: maker.id,
     heading: maker.heading,
     paragraphs: maker.passage(note, tidy).paragraphs,
-    computed: values.filter(({ path }) => maker.keys.includes(String(path[0]))).map((value) => computedLine(value)),
+    computed: recordedLines(
+      values.filter(({ path }) => maker.keys.includes(String(path[0]))),
+      note.reviews?.items.map((review) => tidy(review.what)),
+    ),
     amended: changesBelow(amendments, maker.keys),
   };
 }
 
 /** Age and duration belong to the head of the note. */
 function computedFacts(values: readonly ComputedValue[]): readonly Fact[] {
-  return values
-    .filter(({ path }) => HEAD_KEYS.includes(String(path[0])))
-    .map((value) => ({
-      label: `${capital(value.name.replaceAll('-', ' '))} (computed)`,
-      text: join([value.display, ...value.cautions], '. '),
-    }));
+  const ofHead = values.filter(({ path }) => HEAD_KEYS.includes(String(path[0])));
+  return recordedLines(ofHead).map(({ name, text, cautions }) => ({
+    label: `${name} (computed)`,
+    text: join([text, ...cautions], '. '),
+  }));
 }
 
 function wordsSection(id: string, heading: string, text: string | undefined): readonly ProseSection[] {

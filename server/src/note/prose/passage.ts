@@ -6,6 +6,7 @@ export type Tidy = (field: Field<unknown> | undefined) => string | undefined;
 
 /** Keeps a number and its unit on one line. */
 const NO_BREAK = '\u00a0';
+const NUMBER_AND_UNIT = /(?<=\d) (?=(?:mm|cm|µm|D|mmHg|mL|mg|µg|%|s|min|/mm²|clock hours)(?:\W|$))/gu;
 
 export function tidyFor(kind: RecordKind): Tidy {
   const plan = recordPlan(kind);
@@ -15,7 +16,7 @@ export function tidyFor(kind: RecordKind): Tidy {
     const value = found?.kind === 'list' ? found.item : found;
     if (value?.kind !== 'value') return field.text.trim();
     const text = value.notation.write?.(field.text) ?? field.text.trim();
-    return value.notation.unit === undefined ? text : text.replace(/ /gu, NO_BREAK);
+    return value.guide.prose === true ? text : text.replace(NUMBER_AND_UNIT, NO_BREAK);
   };
 }
 

@@ -48,10 +48,12 @@ function biometryWords({ biometry }: Preop, tidy: Tidy): string | undefined {
   if (!biometry) return undefined;
   const keratometry = and([tidy(biometry.k1), tidy(biometry.k2)]);
   const index = biometry.index ? ` (index ${tidy(biometry.index)})` : '';
-  const method = biometry['keratometry-method'] ? `${biometry['keratometry-method'].value} ` : '';
+  const how = biometry['keratometry-method']?.value;
+  const method =
+    how === undefined ? 'keratometry' : how === 'tomography' ? 'keratometry by tomography' : `${how} keratometry`;
   const values = [
     biometry['axial-length'] && `an axial length of ${tidy(biometry['axial-length'])}`,
-    keratometry === '' ? undefined : `${method}keratometry of ${keratometry}${index}`,
+    keratometry === '' ? undefined : `${method} of ${keratometry}${index}`,
     biometry['chamber-depth'] && `an anterior chamber depth of ${tidy(biometry['chamber-depth'])}`,
     biometry['lens-thickness'] && `a lens thickness of ${tidy(biometry['lens-thickness'])}`,
     biometry['white-to-white'] && `a white to white of ${tidy(biometry['white-to-white'])}`,
@@ -76,7 +78,7 @@ function fundus(preop: Preop, tidy: Tidy, passage: Passage): void {
   passage.say(periphery.length > 0 ? `Periphery: ${and(periphery)}` : undefined);
   if (seen.$.said['periphery']?.word === 'not done') passage.say('The periphery was not examined');
   passage.say(seen['myopic-maculopathy'] && `Myopic maculopathy: category ${seen['myopic-maculopathy'].value}`);
-  passage.say(seen.staphyloma && `A posterior staphyloma was ${seen.staphyloma.value}`);
+  passage.say(seen.staphyloma && `There was ${seen.staphyloma.value === 'present' ? 'a' : 'no'} posterior staphyloma`);
 }
 
 function fellowEye({ 'fellow-eye': fellow }: Preop, tidy: Tidy): string | undefined {

@@ -1,6 +1,7 @@
 import type { Operation } from '@sideport/schemas';
-import { and, join, longDate, where } from '../english.ts';
+import { and, join, longDate, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
+import { placePhrase } from '../places.ts';
 import { offsetWords, suturesWords } from './opening.ts';
 
 type Lens = NonNullable<Operation['lens']>;
@@ -54,16 +55,6 @@ function ringWords({ ring }: Operation, tidy: Tidy): string | undefined {
   return join([placed, ring.result && `result: ${ring.result.value}`], '; ');
 }
 
-const PLACES: Readonly<Record<string, string>> = {
-  'capsular bag': 'in the capsular bag',
-  sulcus: 'in the sulcus',
-  'sulcus with optic capture': 'in the sulcus with the optic captured',
-  'anterior chamber': 'in the anterior chamber',
-  'iris, in front': 'on the front of the iris',
-  'iris, behind': 'behind the iris',
-  'scleral fixation': 'with fixation to the sclera',
-};
-
 function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
   if (lens.placed?.value === 'none') {
     passage.say('No lens was implanted: the eye was left aphakic');
@@ -81,10 +72,10 @@ function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
     const details = join([kind, optic, ...numbers], ', ');
     passage.say(
       join([
-        `a ${lensName(lens, tidy)}`,
+        withArticle(lensName(lens, tidy)),
         details !== '' && `(${details})`,
         'was implanted',
-        lens.placed && (PLACES[lens.placed.value] ?? lens.placed.value),
+        lens.placed && placePhrase(lens.placed.value),
         lens['injected-through'] && `through a wound of ${tidy(lens['injected-through'])}`,
       ]),
     );

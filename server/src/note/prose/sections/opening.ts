@@ -1,5 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { and, capital, counted, join, longDate, where } from '../english.ts';
+import { and, capital, counted, join, longDate, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 
 type Incision = NonNullable<Operation['incisions']>['items'][number];
@@ -73,8 +73,8 @@ function alike(incisions: readonly Incision[], tidy: Tidy): readonly (readonly [
   const groups = new Map<string, [Incision, ...Incision[]]>();
   for (const [index, incision] of incisions.entries()) {
     const described = describedAs(incision, tidy);
-    // A wound with words or sutures of its own is told by itself.
-    const key = (incision.text ?? incision.sutures) ? `${index}` : described;
+    // A wound with sutures of its own is told by itself.
+    const key = incision.sutures ? `${index}` : `${described}\n${tidy(incision.text) ?? ''}`;
     const group = groups.get(key);
     if (group) group.push(incision);
     else groups.set(key, [incision]);
@@ -105,7 +105,7 @@ function incisionWords(group: readonly [Incision, ...Incision[]], tidy: Tidy): s
   const described = describedAs(incision, tidy);
   const places = and(group.map(({ at }) => where(at)));
   const made = join([
-    group.length === 1 ? `a ${described} was made` : `${counted(group.length, described)} were made`,
+    group.length === 1 ? `${withArticle(described)} was made` : `${counted(group.length, described)} were made`,
     places,
     incision.tunnel && `with a tunnel of ${tidy(incision.tunnel)}`,
   ]);
@@ -127,7 +127,7 @@ export function suturesWords(sutures: Sutures | undefined): string | undefined {
 
 function viscoelastics({ ovd }: Operation, tidy: Tidy): string | undefined {
   const used = ovd?.items.map((one) =>
-    join([one.kind?.value, one.agent?.value, tidy(one.strength), one.purpose && `for ${tidy(one.purpose)}`]),
+    join([one.kind?.value, one.agent?.value, tidy(one.strength), one.purpose && `(${tidy(one.purpose)})`]),
   );
   if (!used || used.length === 0) return undefined;
   return `Viscoelastic: ${and(used)}`;
@@ -143,7 +143,7 @@ function capsulotomy({ capsulotomy: made }: Operation, tidy: Tidy): string | und
     ', ',
   );
   const first = join([
-    `a ${join([made.technique?.value, 'capsulotomy'])}`,
+    withArticle(join([made.technique?.value, 'capsulotomy'])),
     made.diameter && `of ${tidy(made.diameter)}`,
     'was made',
     aids !== '' && `(${aids})`,

@@ -1,6 +1,7 @@
 import type { Operation } from '@sideport/schemas';
 import { and, join, where } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
+import { placePhrase } from '../places.ts';
 
 type Plan = NonNullable<Operation['plan']>;
 
@@ -16,7 +17,7 @@ export function planPassage(note: Operation, tidy: Tidy): Passage {
     if (plan['spare-lens']) {
       const spare = plan['spare-lens'];
       passage.say(
-        `Spare lens: ${lensWords(spare, tidy)}${spare.placed ? `, for the place: ${spare.placed.value}` : ''}`,
+        `Spare lens: ${lensWords(spare, tidy)}${spare.placed ? `, to be placed ${placePhrase(spare.placed.value)}` : ''}`,
       );
     }
     if (plan.$.said['spare-lens']?.word === 'none') passage.say(`No spare lens ${is} planned`);

@@ -89,10 +89,16 @@ function polishing(cortex: NonNullable<Operation['cortex']>): string | undefined
     cortex['polished-anterior']?.value && 'anterior',
     cortex['polished-posterior']?.value && 'posterior',
   ].filter((part) => typeof part === 'string');
-  if (polished.length > 0) return `the ${and(polished)} capsule was polished`;
+  if (polished.length > 0) return `the ${and(polished)} capsule ${polished.length > 1 ? 'were' : 'was'} polished`;
   const stated = cortex['polished-anterior'] ?? cortex['polished-posterior'];
   return stated ? 'the capsule was not polished' : undefined;
 }
+
+const VITREOUS = {
+  'not prolapsed': 'The vitreous did not prolapse',
+  prolapsed: 'The vitreous prolapsed',
+  'absent after vitrectomy': 'The vitreous was absent after an earlier vitrectomy',
+};
 
 function capsuleWords(note: Operation, tidy: Tidy, passage: Passage): void {
   const state = note['capsule-state'];
@@ -107,7 +113,7 @@ function capsuleWords(note: Operation, tidy: Tidy, passage: Passage): void {
   passage.say(capsules === '' ? undefined : `After this ${capsules}`);
   const extent = state['zonule-extent'] && `over ${tidy(state['zonule-extent'])}`;
   passage.say(state.zonule && join([`The zonule was ${state.zonule.value}`, extent, where(state['zonule-at'])]));
-  passage.say(state.vitreous && `The vitreous was ${state.vitreous.value}`);
+  passage.say(state.vitreous && VITREOUS[state.vitreous.value]);
   if (state['vitreous-in-wound'])
     passage.say(
       state['vitreous-in-wound'].value ? 'Vitreous was left in a wound at the end' : 'No vitreous was left in a wound',

@@ -1,0 +1,13 @@
+/** Where a lens lies, as a phrase behind “implanted” or “to be placed”. */
+const PLACES: Readonly<Record<string, string>> = {
+  'capsular bag': 'in the capsular bag',
+  sulcus: 'in the sulcus',
+  'sulcus with optic capture': 'in the sulcus with the optic captured',
+  'anterior chamber': 'in the anterior chamber',
+  'iris, in front': 'on the front of the iris',
+  'iris, behind': 'behind the iris',
+  'scleral fixation': 'with fixation to the sclera',
+  none: 'nowhere',
+};
+
+export const placePhrase = (placement: string): string => PLACES[placement] ?? placement;
