@@ -7,7 +7,7 @@ const anaesthesia = '(anaesthesia|anaesthetic|block|injection)';
 /** Anaesthesia, antisepsis, seat. */
 export const anaesthesiaSpoken: SpokenSection = {
   subjects: [
-    { id: 'anaesthesia', named: ['(anaesthesia|anaesthetic|block)', 'local (anaesthesia|anaesthetic)'] },
+    { id: 'anaesthesia', named: ['(anaesthesia|anaesthetic|block)', 'local (anaesthesia|anaesthetic)', 'la', 'l a'] },
     { id: 'antisepsis', named: ['(prep|prepped|prepared|antisepsis|skin prep|preparation|disinfection)'] },
     { id: 'seat' },
   ],
@@ -35,7 +35,7 @@ export const anaesthesiaSpoken: SpokenSection = {
             `[preservative free] ${agents} (intra+cameral|intra+camerally|into the anterior chamber)`,
           ],
         },
-        { value: 'intracameral', bound: true, said: ['intra+cameral', 'intra+camerally'] },
+        { value: 'intracameral', bound: true, said: ['intra+cameral', 'intra+camerally', 'ic', 'i c'] },
         {
           value: 'sub-Tenon',
           said: ['sub+tenons', 'sub+tenon', `(sub+tenons|sub+tenon) ${anaesthesia}`, 'sub tenons capsule block'],
@@ -125,7 +125,7 @@ export const anaesthesiaSpoken: SpokenSection = {
             '(povidone|povidine|povodone) [-] iodine',
             'iodine',
             'povidone',
-            'pvp iodine',
+            '(pvp|pvp i|pvi|pvpi|p v p i|p v i) [iodine]',
             'aqueous iodine',
             'iodine (prep|wash|drops|solution|paint)',
           ],

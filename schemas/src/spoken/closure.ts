@@ -117,7 +117,7 @@ export const closureSpoken: SpokenSection = {
             `no need for [(any|a)] ${stitch}`,
           ],
         },
-        { value: '1', bound: true, said: ['[a] single [interrupted]', 'a interrupted'] },
+        { value: '1', bound: true, said: ['[a] single [interrupted]'] },
       ],
     },
     {
@@ -188,7 +188,7 @@ export const closureSpoken: SpokenSection = {
             `(in|after) {duration} for [a] (review|check|follow up)`,
           ],
         },
-        { said: ['(in|after|at) {duration}'], bound: true },
+        { said: ['[(in|after|at)] {duration}'], bound: true },
         {
           said: [
             `${time} ${whom} [on] [postoperative|post operative|post op|postop] day {number}`,

@@ -13,6 +13,8 @@ interface Fact {
   readonly state?: readonly [path: string, yes: string, no: string];
   /** The subject that the complication opens. */
   readonly opens?: string;
+  /** Said of the subject while it is spoken about. */
+  readonly bound?: { readonly subject: string; readonly said: readonly string[]; readonly denied: readonly string[] };
 }
 
 const facts: readonly Fact[] = [
@@ -100,6 +102,7 @@ const facts: readonly Fact[] = [
   },
   {
     what: 'iris prolapse',
+    bound: { subject: 'iris', said: ['prolapsed', 'prolapsing'], denied: ['(did not|didnt|never) prolapse'] },
     said: [
       '[the] iris [$was] (prolapse|prolapsed|prolapsing|prolapses|kept prolapsing|came out) [(through|from|out of|into|at) [the] (wound|main wound|incision|side port|main incision|wounds)]',
       'prolapse of [the] iris [(through|from|out of) [the] (wound|main wound|incision|main incision)]',
@@ -184,12 +187,19 @@ function factField(fact: Fact): SpokenField {
             ...(fact.state === undefined ? {} : { as: [fact.state[0], fact.state[2]] as const }),
           },
         ];
+  const bound: SpokenValue[] =
+    fact.bound === undefined
+      ? []
+      : [
+          { value: fact.what, bound: true, said: fact.bound.said, denied: fact.what },
+          { value: fact.what, bound: true, denies: true, said: fact.bound.denied },
+        ];
   return {
     path: `complications[${fact.what}].what`,
-    about: [fact.opens ?? 'complications'],
+    about: [fact.opens ?? fact.bound?.subject ?? 'complications'],
     critical: true,
     deniedIn: 'complications-excluded',
-    values: [yes, ...no],
+    values: [yes, ...no, ...bound],
   };
 }
 
@@ -218,7 +228,8 @@ export const complicationsSpoken: SpokenSection = {
   subjects: [
     { id: 'complications', named: ['complications', 'complication'] },
     { id: 'zonule', named: ['zonule', 'zonules'], heard: ['zone yules', 'zone ules'] },
-    { id: 'vitrectomy', named: [] },
+    { id: 'vitrectomy' },
+    { id: 'iris', named: ['[the] iris'] },
   ],
   fields: [
     {

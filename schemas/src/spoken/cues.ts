@@ -74,17 +74,24 @@ export const denialsBefore: readonly string[] = [
   '(free|clear|absence) of [any]',
   '(was|were) no',
   '(avoided|avoiding) [any|a|the]',
+  '(at no (point|time|stage)) [(was|were) there] [any|a]',
   'neither [a]',
   'not (a|any)',
 ];
 
 /** Words after a fact that deny it. */
 export const denialsAfter: readonly string[] = [
-  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|occur|occurred|happen|detected|stained|hydrated)',
+  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated)',
   '(unnecessary|omitted|withheld|avoided|absent|nil|none)',
   '$was (unnecessary|omitted|avoided|absent|nil)',
   '$was (neither|not)',
   '(did not|didnt) (occur|happen|develop|result)',
+];
+
+/** Words after a fact that leave open whether it happened. */
+export const doubtsAfter: readonly string[] = [
+  '[$was] [(initially|at first|briefly)] (suspected|queried|feared|considered|discussed|possible|questioned|threatened|thought likely|planned|ruled out|excluded)',
+  '(cannot|could not) be excluded',
 ];
 
 /** Words before a fact that leave open whether it happened. */

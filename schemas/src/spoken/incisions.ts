@@ -4,7 +4,7 @@ const clockHour: SpokenAmount = { unit: "o'clock", bare: 'after at', possible: [
 const position: SpokenAmount = { unit: '°', bare: 'after at', possible: [0, 360], bareWithin: [13, 360], whole: true };
 const planeWords = 'incision|wound|section|tunnel|approach|entry|cut';
 const sideWords =
-  '(side+port|side+ports|paracentesis|paracenteses|paracentesises|para|paras|stab incision|stab incisions|side port incision|side port incisions|side incision|side incisions|second instrument port|accessory incision|accessory incisions|stab|stabs)';
+  '(side+port|side+ports|paracentesis|paracenteses|paracentesises|para|paras|stab incision|stab incisions|side port incision|side port incisions|side incision|side incisions|second instrument port|accessory incision|accessory incisions|stab|stabs|sp|sps|s p)';
 
 /** Main incision and side-ports. */
 export const incisionsSpoken: SpokenSection = {
@@ -71,7 +71,7 @@ export const incisionsSpoken: SpokenSection = {
       values: [
         {
           value: 'clear corneal',
-          said: [`clear [-] (corneal|cornea) [(${planeWords})]`, 'corneal (incision|tunnel)'],
+          said: [`clear [-] (corneal|cornea) [(${planeWords})]`, '(cci|c c i)', 'corneal (incision|tunnel)'],
           heard: [
             'clear colonial [incision]',
             'clear corn eel [incision]',

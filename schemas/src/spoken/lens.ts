@@ -114,12 +114,12 @@ export const lensSpoken: SpokenSection = {
       values: [
         {
           value: '1',
-          said: ['(one|single|1) [-] (piece|pieced)', 'one piece (acrylic|foldable)', 'single piece acrylic'],
+          said: ['(one|single|1) [-] (piece|pieced|pc)', 'one piece (acrylic|foldable)', 'single piece acrylic'],
           heard: ['(one|won|single|wan|juan) (peace|peas|peice|pease)', 'won piece', 'wan piece'],
         },
         {
           value: '3',
-          said: ['(three|3|multi) [-] (piece|pieced|pieces)', 'multipiece', 'three piece (acrylic|foldable)'],
+          said: ['(three|3|multi) [-] (piece|pieced|pieces|pc)', 'multipiece', 'three piece (acrylic|foldable)'],
           heard: ['(three|tree|free) (peace|peas|peice|pease)', '(tree|free) piece'],
         },
       ],

@@ -39,6 +39,7 @@ export const nucleusSpoken: SpokenSection = {
           said: [
             '[cortical] [cleaving] hydro+dissection',
             'hydro+dissected',
+            '(hd|h d|hdiss)',
             'cortical cleavage',
             'hydro+dissection and rotation',
           ],
@@ -56,7 +57,14 @@ export const nucleusSpoken: SpokenSection = {
         {
           value: 'yes',
           denied: 'no',
-          said: ['hydro+delineation', 'hydro+delamination', 'hydro+demarcation', 'hydro+delineated', 'golden ring'],
+          said: [
+            'hydro+delineation',
+            '(hdel|hdl|h del|hdelin)',
+            'hydro+delamination',
+            'hydro+demarcation',
+            'hydro+delineated',
+            'golden ring',
+          ],
           heard: [
             '(hydra|high dro|hydro|hydrogen) (deli nation|delineate|the lineation|deal in nation|delin eation|line eation|the alienation)',
           ],
@@ -72,6 +80,8 @@ export const nucleusSpoken: SpokenSection = {
           said: [
             '(divide|divided|dividing) [and|-|&|n] (conquer|conquered|conquering)',
             'four quadrant divide and conquer',
+            'd and c',
+            'dnc',
           ],
           heard: [
             '(divide|the vide|divided|device) (and|in|an|on) (conker|concur|conk her|conga|conger|cong kerr|concrete|conkers)',
@@ -81,13 +91,19 @@ export const nucleusSpoken: SpokenSection = {
         },
         {
           value: 'stop and chop',
-          said: ['stop (and|-|&|n) [-] chop', 'stop chop', 'stop and chopped'],
+          said: ['stop (and|-|&|n) [-] chop', 'stop chop', 'stop and chopped', 's and c'],
           heard: [
             '(stop|stopped|stock|top|shop) (in|an|and|at) (chop|shop|job|chopped|chap)',
             'stopping chop',
             'stop and shop',
           ],
         },
+        {
+          value: 'horizontal chop',
+          bound: true,
+          said: ['horizontal', 'horizontally'],
+        },
+        { value: 'vertical chop', bound: true, said: ['vertical', 'vertically'] },
         {
           value: 'horizontal chop',
           said: [
@@ -98,6 +114,12 @@ export const nucleusSpoken: SpokenSection = {
           ],
           heard: ['horizontal (shop|job|chap|chalk)', 'horizon tall chop', 'horizontally chop'],
         },
+        {
+          value: 'horizontal chop',
+          bound: true,
+          said: ['horizontal', 'horizontally'],
+        },
+        { value: 'vertical chop', bound: true, said: ['vertical', 'vertically'] },
         {
           value: 'horizontal chop',
           said: ['phaco chop', 'phaco chopping', 'direct chop', 'primary chop'],
@@ -166,6 +188,7 @@ export const nucleusSpoken: SpokenSection = {
         'infusion height',
         'irrigation height',
         'height of [the] bottle',
+        '(bh|b h|bottle ht|bottle)',
       ],
       calledHeard: [
         'bottle (hide|hi|heights|high|hyde|hate|heist|hiked|tide|eight)',
@@ -212,6 +235,7 @@ export const nucleusSpoken: SpokenSection = {
       called: [
         '[the|phaco|ultrasound|max|maximum|us|u s|u / s|torsional|longitudinal|phaco max] power [(limit|setting|set|of|at|was|to|is|limited|up to)] [(at|to)]',
         'phaco (energy|percent)',
+        'pwr',
         '(amplitude|torsional amplitude)',
       ],
       calledHeard: ['(pour|pow her|powder|tower)'],

@@ -5,7 +5,7 @@
 export const plainWords: ReadonlySet<string> = new Set(
   `a an the this that these those there it its i we he she they me us my our his her their you your who which what
   is was were are be been being am has have had having do did does done doing will would shall should
-  and or of in on at to from with by for as into onto over under through via per upon up down out off then so also
+  but and or of in on at to from with by for as into onto over under through via per upon up down out off then so also
   after before during until while when where once again both each all any some more most very quite too just only well
   used using use made making make performed perform performing carried achieved given give put placed place placing inserted insert
   implanted implant inserting created created fashioned applied apply injected inject instilled instil administered obtained
@@ -37,6 +37,7 @@ export const plainPhrases: readonly string[] = [
   '[the] anterior chamber [$was] [(filled|formed|maintained|deepened|reformed|inflated|entered)]',
   'lid speculum',
   'speculum',
+  '[the] limbus',
 ];
 
 /**

@@ -17,6 +17,8 @@ export interface Claim {
   readonly to: number;
   /** Only sounds like it. */
   readonly heard: boolean;
+  /** Guessed from the sound of words that are declared nowhere: gives way to anything that was said. */
+  readonly guessed: boolean;
   /** Follows from the words without being said. */
   readonly implied: boolean;
   /** Could belong to another field as well. */
@@ -25,8 +27,6 @@ export interface Claim {
   readonly open: boolean;
   /** Given by the same words as another claim, which is the one to look at. */
   readonly besides: boolean;
-  /** Said after a word of correction. */
-  readonly corrects: boolean;
   /** Gives way to any other value of the field, and is then kept as these words in the free text. */
   readonly orElse?: string;
   /** Withdrawn by a word of correction. */

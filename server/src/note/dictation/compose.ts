@@ -27,7 +27,7 @@ export function compose(parts: Parts): DictationResult {
   ];
   return {
     version: 1,
-    values: values.sort((a, b) => a.start - b.start),
+    values: values.toSorted((a, b) => a.start - b.start),
     unmatched: parts.stretches.map(({ start, end }) => ({ start, end, text: text.slice(start, end) })),
     conflicts: [...side.conflicts, ...settlement.contradictions.map((one) => writer.conflict(one))],
     withdrawn: [...sideWithdrawn(text, parts.mentions), ...parts.superseded.map((claim) => writer.withdrawn(claim))],
@@ -69,7 +69,8 @@ function sideWithdrawn(text: string, mentions: readonly SideMention[]): readonly
 const compositions: readonly {
   readonly path: RegExp;
   readonly parts: readonly string[];
-  readonly join: 'first' | 'last' | string;
+  /** What stands between the parts; “first” and “last”: only that part is written. */
+  readonly join: string;
 }[] = [
   { path: /\.at$/u, parts: ['°', "o'clock", 'sector'], join: 'first' },
   { path: /\.dose$/u, parts: ['mg', 'mL'], join: ' in ' },
@@ -94,7 +95,7 @@ class Writer {
   }
 
   values(settled: readonly Settled[]): DictatedValue[] {
-    const ordered = [...settled].sort((a, b) => a.claim.start - b.claim.start);
+    const ordered = [...settled].toSorted((a, b) => a.claim.start - b.claim.start);
     const composed = new Map<string, Settled[]>();
     const out: DictatedValue[] = [];
     for (const one of ordered) {

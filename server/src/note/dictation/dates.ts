@@ -92,8 +92,11 @@ function calendar(year: number, month: number, day: number, end: number): DateRe
   const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
   const length = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
   if (day < 1 || day > length || year < 1900 || year > 2199) return undefined;
-  const two = (value: number): string => String(value).padStart(2, '0');
   return made(`${year}-${two(month)}-${two(day)}`, end);
+}
+
+function two(value: number): string {
+  return String(value).padStart(2, '0');
 }
 
 function made(text: string, end: number): DateReading {

@@ -2,6 +2,7 @@ import { bind } from './bind.ts';
 import type { Claim } from './claims.ts';
 import { compose } from './compose.ts';
 import type { DictationResult } from './result.ts';
+import { nearMisses } from './near-miss.ts';
 import { scan } from './scan.ts';
 import { settle } from './settle.ts';
 import { withShared } from './share.ts';
@@ -14,7 +15,7 @@ import { lostBeside, rolesOf, stretches } from './unmatched.ts';
 export function dictate(text: string): DictationResult {
   const spoken = table();
   const tokens = tokensOf(text);
-  const items = scan(tokens, spoken);
+  const items = nearMisses(scan(tokens, spoken), tokens, spoken);
   const { claims: said, used } = bind(items, tokens, spoken);
   const claims = withShared(said, tokens);
   const mentions = sideMentions(items, tokens, text);
@@ -22,9 +23,11 @@ export function dictate(text: string): DictationResult {
   const sideRanges = mentions
     .filter(({ role }) => role === 'asserted' || role === 'alone')
     .map(({ start, end }) => rangeOf(tokens, start, end));
-  const noted = claims.filter((claim) => !claim.open);
+  const noted = claims.filter((claim) => !claim.open && !claim.guessed);
   const lostItems = new Set(
-    [...used].filter((index) => !claims.some((claim) => covers(claim, items[index]!.from) && claim.open)),
+    [...used].filter(
+      (index) => !claims.some((claim) => covers(claim, items[index]!.from) && (claim.open || claim.guessed)),
+    ),
   );
   const roles = rolesOf(tokens, items, lostItems, [...noted, ...sideRanges]);
   const settlement = settle(claims, (claim) => lostBeside(tokens, roles, claim.from, claim.to));

@@ -104,7 +104,7 @@ export function numbersAt(tokens: readonly Token[], at: number): readonly Number
     if (unique.has(reading.end)) continue;
     unique.set(reading.end, sign === undefined ? reading : withSign(reading, sign));
   }
-  return [...unique.values()].sort((a, b) => b.end - a.end);
+  return [...unique.values()].toSorted((a, b) => b.end - a.end);
 }
 
 function withSign(reading: NumberReading, sign: '+' | '-'): NumberReading {

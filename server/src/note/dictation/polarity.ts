@@ -87,7 +87,7 @@ function deniedBefore(items: readonly Item[], tokens: readonly Token[], index: n
       right === index && isDenial(items[left]!, 'before') ? 'none' : joinedBy(gap, isDenial(items[left]!, 'before')),
     );
     const direct = right === index;
-    if (isDoubt(items[left]!))
+    if (isDoubt(items[left]!, 'before'))
       return direct && gap.parts === 0
         ? { sense: 'open', from: items[left]!.from, to: item.to, by: [left] }
         : undefined;
@@ -174,6 +174,8 @@ function deniedAfter(items: readonly Item[], tokens: readonly Token[], index: nu
     const gap = gapBetween(tokens, items[left]!.to, items[right]!.from);
     const direct = left === index;
     if (gap.content > 0 || gap.sentences > 0 || gap.plain.some((word) => !lightWords.has(word))) return undefined;
+    if (direct && isDoubt(items[right]!, 'after'))
+      return { sense: 'open', from: item.from, to: items[right]!.to, by: [right] };
     if (isDenial(items[right]!, 'after')) {
       if (isDenial(items[right]!, 'before') && startsAnother(items, tokens, right)) return undefined;
       return { sense: 'denied', from: item.from, to: direct ? items[right]!.to : item.to, by: [right] };
@@ -196,6 +198,6 @@ function isDenial(item: Item, stands: 'before' | 'after'): boolean {
   return item.meanings.some((meaning) => meaning.kind === 'denial' && meaning.stands === stands);
 }
 
-function isDoubt(item: Item): boolean {
-  return item.meanings.some(({ kind }) => kind === 'doubt');
+function isDoubt(item: Item, stands: 'before' | 'after'): boolean {
+  return item.meanings.some((meaning) => meaning.kind === 'doubt' && meaning.stands === stands);
 }

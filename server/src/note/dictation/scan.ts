@@ -26,6 +26,8 @@ export interface Item {
   readonly amount?: Amount;
   /** Only sounds like it. */
   readonly heard: boolean;
+  /** Sounds like it, and the words are declared nowhere. */
+  readonly guessed?: boolean;
 }
 
 /** The islands that together explain the most of a dictation, in order; they never overlap. */
@@ -74,7 +76,32 @@ function isHeard(meaning: Meaning): boolean {
   return 'heard' in meaning && meaning.heard;
 }
 
+/** "One minute and twelve seconds" is one length of time. */
+function minutesAndSeconds(item: Item, tokens: readonly Token[], table: Table): readonly Item[] {
+  if (item.amount?.unit !== 'min' || !Number.isInteger(item.amount.value)) return [];
+  const rest = tokens[item.to]?.word === 'and' ? item.to + 1 : item.to;
+  const minutes = item.amount.value;
+  return simpleAmountsAt(tokens, rest, table).flatMap((seconds) => {
+    if (seconds.amount?.unit !== 's' || seconds.amount.signed) return [];
+    const value = minutes * 60 + seconds.amount.value;
+    return [
+      {
+        ...item,
+        to: seconds.to,
+        end: seconds.end,
+        amount: { ...item.amount!, value, written: String(value), unit: 's' },
+        heard: item.heard || seconds.heard,
+      },
+    ];
+  });
+}
+
 function amountsAt(tokens: readonly Token[], from: number, table: Table): readonly Item[] {
+  const simple = simpleAmountsAt(tokens, from, table);
+  return [...simple, ...simple.flatMap((item) => minutesAndSeconds(item, tokens, table))];
+}
+
+function simpleAmountsAt(tokens: readonly Token[], from: number, table: Table): readonly Item[] {
   return numbersAt(tokens, from).flatMap((number) => {
     const make = (to: number, unit: UnitMeaning | undefined): Item => ({
       from,
@@ -118,6 +145,6 @@ function weigh(item: Item, tokens: readonly Token[]): number {
   if (item.heard) return size - 7;
   const kinds = new Set(item.meanings.map(({ kind }) => kind));
   if (kinds.has('value') || kinds.has('form')) return size + 2;
-  if ([...kinds].every((kind) => fillers.has(kind))) return 5 * length + 2;
+  if ([...kinds].every((kind) => fillers.has(kind))) return 5 * content + length + (length * length) / 2;
   return size;
 }

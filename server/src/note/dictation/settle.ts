@@ -92,8 +92,9 @@ function groups(claims: readonly Claim[]): readonly (readonly Claim[])[] {
 
 /** Implied and misheard values yield to one that was said; a wider term yields to a closer one. */
 function withoutWeaker(group: readonly Claim[]): readonly Claim[] {
-  const values = new Set(group.map(({ value }) => value));
-  const precise = group.filter(({ value }) => !closer.some(([wide, close]) => wide === value && values.has(close)));
+  const known = group.some(({ guessed }) => !guessed) ? group.filter(({ guessed }) => !guessed) : group;
+  const values = new Set(known.map(({ value }) => value));
+  const precise = known.filter(({ value }) => !closer.some(([wide, close]) => wide === value && values.has(close)));
   if (group[0]?.field.several === true) return precise;
   const said = precise.filter((claim) => !claim.implied && !claim.open && !claim.besides);
   if (said.length === 0) return precise;

@@ -28,7 +28,7 @@ export function sideMentions(items: readonly Item[], tokens: readonly Token[], t
     }
   });
   return superseding(
-    [...mentions, ...lettered(items, tokens, text)].sort((a, b) => a.start - b.start),
+    [...mentions, ...lettered(items, tokens, text)].toSorted((a, b) => a.start - b.start),
     items,
     tokens,
   );

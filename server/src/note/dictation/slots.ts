@@ -238,6 +238,20 @@ function readClock(tokens: readonly Token[], at: number): readonly Omit<SlotRead
     });
 }
 
+const shortSites: Readonly<Record<string, string>> = {
+  temp: 'temporal',
+  sup: 'superior',
+  nas: 'nasal',
+  inf: 'inferior',
+  supratemporal: 'superotemporal',
+  superiotemporal: 'superotemporal',
+  superiorotemporal: 'superotemporal',
+  superionasal: 'superonasal',
+  inferiortemporal: 'inferotemporal',
+  inferotemp: 'inferotemporal',
+  superotemp: 'superotemporal',
+};
+
 const sites: ReadonlySet<string> = new Set(siteWords);
 const sitePrefixes = new Set(['supero', 'infero', 'superior', 'inferior', 'super']);
 
@@ -256,7 +270,7 @@ function readPlace(tokens: readonly Token[], at: number): readonly Omit<SlotRead
 function site(text: string): string | undefined {
   const plainForm = text.replace(/ly$/u, '');
   if (sites.has(plainForm)) return plainForm;
-  return plainForm === 'superiotemporal' || plainForm === 'superiorotemporal' ? 'superotemporal' : undefined;
+  return shortSites[plainForm];
 }
 
 function word(tokens: readonly Token[], at: number): string | undefined {

@@ -3,7 +3,14 @@ import { capsulotomySpoken } from '@sideport/schemas/spoken/capsulotomy.ts';
 import { chamberSpoken } from '@sideport/schemas/spoken/chamber.ts';
 import { closureSpoken } from '@sideport/schemas/spoken/closure.ts';
 import { complicationsSpoken } from '@sideport/schemas/spoken/complications.ts';
-import { cues, denialsAfter, denialsBefore, doubtsBefore, type Cue } from '@sideport/schemas/spoken/cues.ts';
+import {
+  cues,
+  denialsAfter,
+  denialsBefore,
+  doubtsAfter,
+  doubtsBefore,
+  type Cue,
+} from '@sideport/schemas/spoken/cues.ts';
 import { diagnosisSpoken } from '@sideport/schemas/spoken/diagnosis.ts';
 import { drugsSpoken } from '@sideport/schemas/spoken/drugs.ts';
 import { head } from '@sideport/schemas/spoken/head.ts';
@@ -37,7 +44,7 @@ export type Meaning =
     }
   | { readonly kind: 'cue'; readonly cue: Cue }
   | { readonly kind: 'denial'; readonly stands: 'before' | 'after' }
-  | { readonly kind: 'doubt' }
+  | { readonly kind: 'doubt'; readonly stands: 'before' | 'after' }
   | { readonly kind: 'plain' }
   | { readonly kind: 'opaque' };
 
@@ -140,7 +147,8 @@ function addCommon(add: Add): void {
   for (const cue of cues) add(cue.said, { kind: 'cue', cue });
   add(denialsBefore, { kind: 'denial', stands: 'before' });
   add(denialsAfter, { kind: 'denial', stands: 'after' });
-  add(doubtsBefore, { kind: 'doubt' });
+  add(doubtsBefore, { kind: 'doubt', stands: 'before' });
+  add(doubtsAfter, { kind: 'doubt', stands: 'after' });
   add(plainPhrases, { kind: 'plain' });
   add(opaquePhrases, { kind: 'opaque' });
 }

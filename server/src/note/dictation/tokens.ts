@@ -14,7 +14,7 @@ export interface Token {
 }
 
 const piece =
-  /(?<date>\d{4}-\d{2}-\d{2})|(?<number>\d+(?:[.,]\d+)?|(?<![\d.])\.\d+)|(?<word>\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?)|(?<line>\r\n|\r|\n)|(?<other>[^\s])/gu;
+  /(?<date>\d{4}-\d{2}-\d{2})|(?<sign>[-−+]ve\b)|(?<number>\d+(?:[.,]\d+)?|(?<![\d.])\.\d+)|(?<word>\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?)|(?<line>\r\n|\r|\n)|(?<other>[^\s])/gu;
 
 /** Symbols as they are read aloud. Others stand for themselves. */
 const aloud: Readonly<Record<string, string>> = {
@@ -76,6 +76,8 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   const end = start + raw.length;
   const groups = match.groups ?? {};
   if (groups['date'] !== undefined) return [{ kind: 'number', word: raw, start, end }];
+  if (groups['sign'] !== undefined)
+    return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
   if (groups['number'] !== undefined) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
   if (groups['word'] !== undefined) return [{ kind: 'word', word: foldWord(raw), start, end }];
   if (groups['line'] !== undefined) return [sentence(start, end)];

@@ -35,7 +35,7 @@ export function rolesOf(
 
 /** Names of subjects and words of correction that led to nothing carry no fact; anything else that no field took is lost. */
 function roleOf(item: Item): TokenRole | undefined {
-  if (item.amount !== undefined) return 'lost';
+  if (item.amount !== undefined || item.guessed === true) return 'lost';
   if (
     item.meanings.some(({ kind }) => kind === 'subject') ||
     item.meanings.every(({ kind }) => kind === 'plain' || kind === 'cue')

@@ -1,0 +1,34 @@
+/**
+ * The sound of English words, roughly: consonants only, those that a recogniser confuses folded together, silent
+ * letters and word boundaries dropped. "see few rocks eem" and "cefuroxime" have the same sound.
+ */
+const folds: readonly (readonly [RegExp, string])[] = [
+  [/\b(?:kn|gn|pn)/gu, 'n'],
+  [/\bwr/gu, 'r'],
+  [/\bps/gu, 's'],
+  [/\bx/gu, 's'],
+  [/ph/gu, 'f'],
+  [/igh/gu, 'i'],
+  [/(?:aught|ought)/gu, 'ot'],
+  [/gh/gu, ''],
+  [/tch|ch(?=[lr])|sch/gu, 'k'],
+  [/(?:ti|si|ci)(?=on|an|al|en)/gu, 's'],
+  [/sc(?=[eiy])/gu, 's'],
+  [/c(?=[eiy])/gu, 's'],
+  [/ck|qu|q|c/gu, 'k'],
+  [/x/gu, 'ks'],
+  [/sh|z/gu, 's'],
+  [/g(?=[eiy])|j/gu, 's'],
+  [/th|d/gu, 't'],
+  [/b/gu, 'p'],
+  [/v/gu, 'f'],
+  [/g/gu, 'k'],
+  [/[aeiouyhw]/gu, ''],
+];
+
+/** The sound of some words, a string of consonants. */
+export function soundOf(words: readonly string[]): string {
+  let text = words.join(' ').replace(/[^a-z ]/gu, '');
+  for (const [from, to] of folds) text = text.replace(from, to);
+  return text.replace(/\s+/gu, '').replace(/(.)\1+/gu, '$1');
+}
