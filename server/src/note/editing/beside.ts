@@ -2,7 +2,7 @@ import type { Path, Span } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { lineAt } from './lines.ts';
-import { explainComputed, nameOf, type ComputedExplanation } from './explain.ts';
+import { explainComputed, type ComputedExplanation } from './explain.ts';
 import { spotOf } from './spots.ts';
 
 /** Computed values shown at the end of the line they belong to. */
@@ -17,9 +17,10 @@ export interface Beside {
 export function valuesBeside(reading: NoteReading, computed: ComputedNote): readonly Beside[] {
   const lines = new Map<number, Beside>();
   for (const value of computed.values) {
+    if (!value.inline) continue;
     const at = endOfLine(reading, value.span);
     const before = lines.get(at);
-    const text = `${nameOf(value.name)} ${value.display}`;
+    const text = `${value.label} ${value.display}`.trim();
     lines.set(at, {
       at,
       text: before === undefined ? text : `${before.text} · ${text}`,

@@ -1,6 +1,7 @@
 import type { GroupPlan, ListPlan, Path, Plan, Span, ValuePlan } from '@sideport/schemas';
 import { checkById } from '../checks/known-checks.ts';
-import type { ComputedData, ComputedNote, ComputedValue } from '../computing/computed.ts';
+import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
+import { inputsInWords } from '../computing/inputs-in-words.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { spotAt, type Aim } from './spots.ts';
 
@@ -114,10 +115,10 @@ function computedFor(computed: ComputedNote, path: Path): readonly ComputedExpla
 }
 
 export function explainComputed(value: ComputedValue): ComputedExplanation {
-  const inputs = Object.entries(value.inputs).map(([name, input]) => `${nameOf(name)} ${written(input)}`);
+  const inputs = inputsInWords(value);
   return {
     says: `${nameOf(value.name)}: ${value.display}`,
-    rests: `From ${inputs.join(', ')}. ${ended(value.method)} ${ended(value.source)}`,
+    rests: `${inputs.length === 0 ? '' : `From ${inputs.join(', ')}. `}${ended(value.method)} ${ended(value.source)}`,
     cautions: value.cautions,
   };
 }
@@ -130,15 +131,6 @@ function ended(sentence: string): string {
   const trimmed = sentence.trim();
   const begun = trimmed.slice(0, 1).toUpperCase() + trimmed.slice(1);
   return /[.!?]$/u.test(begun) ? begun : `${begun}.`;
-}
-
-function written(data: ComputedData): string {
-  if (data === null) return 'none';
-  if (typeof data !== 'object') return typeof data === 'number' ? String(Number(data.toFixed(4))) : String(data);
-  if (Array.isArray(data)) return data.map(written).join(', ');
-  return Object.entries(data)
-    .map(([name, part]) => `${nameOf(name)} ${written(part as ComputedData)}`)
-    .join(', ');
 }
 
 export function samePath(a: Path, b: Path): boolean {

@@ -1,10 +1,15 @@
-import { spotAt } from '../spots.ts';
+import { lineAt } from '../lines.ts';
+import { allSpots } from '../spots.ts';
 import type { ActionSource } from './action.ts';
 
 /** Behind a field with nothing in it: record that there was none, that it was not done, that it is not known. */
 export const recordAbsence: ActionSource = ({ reading }, offset) => {
-  const aim = spotAt(reading.tree, reading.kind, offset);
-  const { key, node, plan } = aim?.spot ?? {};
+  const line = lineAt(reading.text, offset);
+  const spots = [...allSpots(reading.tree, reading.kind)];
+  const { key, node, plan } =
+    spots.find(
+      (spot) => spot.key !== null && spot.key.start >= line.start && spot.key.end <= line.end && spot.node === null,
+    ) ?? {};
   if (!key || node !== null || plan === undefined) return [];
   const colon = reading.text.indexOf(':', key.end) + 1;
   const words = [...(plan.guide.says ?? []), 'not recorded'];
