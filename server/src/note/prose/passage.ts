@@ -6,7 +6,7 @@ export type Tidy = (field: Field<unknown> | undefined) => string | undefined;
 
 /** Keeps a number and its unit on one line. */
 const NO_BREAK = '\u00a0';
-const NUMBER_AND_UNIT = /(?<=\d) (?=(?:mm|cm|µm|D|mmHg|mL|mg|µg|%|s|min|/mm²|clock hours)(?:\W|$))/gu;
+const NUMBER_AND_UNIT = /(?<=\d) (?=(?:mm|cm|µm|D|mmHg|mL|mg|µg|%|s|min|\/mm²|clock hours)(?:\W|$))/gu;
 
 export function tidyFor(kind: RecordKind): Tidy {
   const plan = recordPlan(kind);
