@@ -78,7 +78,7 @@ const toRefraction = ([sphere = NaN, cylinder = NaN, axis = NaN]: Numbers): Refr
 const triple = ({ sphere, cylinder, axis }: Refraction): (number | null)[] => [sphere, cylinder, axis];
 
 function keratometry([p1 = NaN, a1 = NaN, p2 = NaN, a2 = NaN]: Numbers) {
-  const given = { k1: { powerD: p1, axis: a1 }, k2: { powerD: p2, axis: a2 } };
+  const given = { k1: { power: p1, axis: a1 }, k2: { power: p2, axis: a2 } };
   const corneal = answer(cornealAstigmatism(given));
   const mean = answer(meanKeratometry({ k1D: p1, k2D: p2 }));
   return {

@@ -41,13 +41,13 @@ const kindAt = (axis: number, limitDegrees = 30) =>
   answer(astigmatismKind({ corneal: { magnitude: 1, axis }, limitDegrees }));
 
 describe('keratometry', () => {
-  const flat = { powerD: 42.5, axis: null };
+  const flat = { power: 42.5, axis: null };
   test('the steep meridian follows from the flat one, and needs one of the two', () => {
-    expect(answer(cornealAstigmatism({ k1: { powerD: 42.5, axis: 5 }, k2: { powerD: 44, axis: null } })).axis).toBe(95);
-    expect(reason(cornealAstigmatism({ k1: flat, k2: { powerD: 44, axis: null } }))).toContain('neither K1 nor K2');
+    expect(answer(cornealAstigmatism({ k1: { power: 42.5, axis: 5 }, k2: { power: 44, axis: null } })).axis).toBe(95);
+    expect(reason(cornealAstigmatism({ k1: flat, k2: { power: 44, axis: null } }))).toContain('neither K1 nor K2');
   });
   test('meridians far from square are said', () => {
-    const skew = cornealAstigmatism({ k1: { powerD: 42.5, axis: 5 }, k2: { powerD: 44, axis: 80 } });
+    const skew = cornealAstigmatism({ k1: { power: 42.5, axis: 5 }, k2: { power: 44, axis: 80 } });
     expect(cautions(skew)).toContain('15° from square');
   });
   test('another index is said', () => {

@@ -83,7 +83,7 @@ export const nucleus = section(
     ),
     'ultrasound-time': quantity('s', {
       label: 'Ultrasound time',
-      meaning: 'Total ultrasound time.',
+      meaning: 'Ultrasound time; of longitudinal ultrasound where a torsional time is written beside it.',
       example: '48 s',
       possible: [0, 1200],
       usual: [0, 300],

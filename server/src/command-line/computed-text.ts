@@ -1,5 +1,6 @@
 import type { Path } from '@sideport/schemas';
-import type { ComputedData, ComputedNote, ComputedValue } from '../note/computing/computed.ts';
+import type { ComputedNote, ComputedValue } from '../note/computing/computed.ts';
+import { inputsInWords } from '../note/computing/inputs-in-words.ts';
 
 const CAUTION =
   'Computed values are aids. Check them against the biometry print-out and the lens box; follow local policy and\n' +
@@ -21,8 +22,9 @@ export function computedText(file: string, { values, notComputed }: ComputedNote
   return `${blocks.join('\n\n')}\n`;
 }
 
-function block({ name, display, inputs, method, source, cautions }: ComputedValue): string {
-  const from = Object.entries(inputs).map(([input, value]) => `${input} ${written(value)}`);
+function block(value: ComputedValue): string {
+  const { name, display, method, source, cautions } = value;
+  const from = inputsInWords(value);
   return [
     `  ${name}: ${display}`,
     ...cautions.map((caution) => `    caution  ${caution}`),
@@ -30,19 +32,6 @@ function block({ name, display, inputs, method, source, cautions }: ComputedValu
     `    method   ${method}`,
     `    source   ${source}`,
   ].join('\n');
-}
-
-function written(value: ComputedData): string {
-  if (value === null) return 'not defined';
-  if (typeof value !== 'object') return String(value);
-  if (isList(value)) return value.map(written).join(' and ');
-  return Object.entries(value)
-    .map(([key, part]) => `${key} ${written(part)}`)
-    .join(' ');
-}
-
-function isList(value: ComputedData): value is readonly ComputedData[] {
-  return Array.isArray(value);
 }
 
 /** A place as a person says it: nucleus, step 2. */

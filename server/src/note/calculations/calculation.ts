@@ -20,6 +20,8 @@ export interface About {
   /** Where it applies, beside the ranges of the inputs. */
   readonly domain: string;
   readonly method: string;
+  /** The method written out, where it is too long to stand beside a value. */
+  readonly inFull?: string;
   readonly source: Source;
   /** What holds for every value of this kind. */
   readonly cautions: readonly string[];

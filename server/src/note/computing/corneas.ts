@@ -33,8 +33,8 @@ function meridianOf(field: Field<Written> | undefined, name: string, index: numb
   if (field === undefined) return missing(name);
   const { amount, unit, meridian } = field.value;
   const radiusMm = unit === 'mm' ? amount : powerOfRadius(amount, own);
-  const powerD = unit === 'D' && index === own ? amount : powerOfRadius(radiusMm, index);
-  return { ok: true, value: { powerD, axis: meridian }, unit: 'D' };
+  const power = unit === 'D' && index === own ? amount : powerOfRadius(radiusMm, index);
+  return { ok: true, value: { power, axis: meridian }, unit: 'D' };
 }
 
 function corneaUnder(fields: KeratometryFields, index: number, own: number): Cornea['usual'] {
@@ -43,7 +43,7 @@ function corneaUnder(fields: KeratometryFields, index: number, own: number): Cor
   return {
     k1,
     k2,
-    mean: from({ k1, k2 }, (k) => meanKeratometry({ k1D: k.k1.powerD, k2D: k.k2.powerD })),
+    mean: from({ k1, k2 }, (k) => meanKeratometry({ k1D: k.k1.power, k2D: k.k2.power })),
     astigmatism: from({ k1, k2 }, cornealAstigmatism),
   };
 }

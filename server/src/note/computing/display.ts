@@ -52,21 +52,30 @@ function displayObject(value: ComputedData, unit: string): string {
   if (Array.isArray(value)) return displayList(value);
   if (part(value, 'magnitude') !== undefined)
     return displayVector({ magnitude: numberAt(value, 'magnitude'), axis: axisAt(value) });
+  if (part(value, 'power') !== undefined)
+    return `${displayNumber(numberAt(value, 'power'), 'D')} @ ${displayAxis(axisAt(value))}`;
   if (part(value, 'sphere') !== undefined) return displayRefraction(value);
   if (part(value, 'm') !== undefined) return powerVector(value);
-  return `${fixed(numberAt(value, 'free'), 1)}/${fixed(numberAt(value, 'compressed'), 1)} ${unit}`;
+  return `${numberAt(value, 'free')}/${numberAt(value, 'compressed')} ${unit}`;
 }
 
-/** A value as a person reads it, rounded as the trade does. */
-export function display(name: ComputedName, value: ComputedData, unit: string): string {
+/** Data of any shape as a person reads it, rounded as the trade does. */
+export function displayData(value: ComputedData, unit: string): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'string') return value.replaceAll('-', isDate(value) ? '-' : ' ');
-  if (typeof value !== 'number') return value === null ? 'none' : displayObject(value, unit);
+  if (typeof value === 'number') return displayNumber(value, unit);
+  return typeof value === 'string' ? value : value === null ? 'none' : displayObject(value, unit);
+}
+
+/** Words that a calculation writes with hyphens, as names; a date keeps its own. */
+const spoken = (text: string): string => (/^\d{4}-/u.test(text) ? text : text.replaceAll('-', ' '));
+
+/** A computed value as a person reads it. */
+export function display(name: ComputedName, value: ComputedData, unit: string): string {
+  if (typeof value === 'string') return spoken(value);
+  if (typeof value !== 'number') return displayData(value, unit);
   if (name === 'rupture-risk') return displayShare(value, 1);
   if (name === 'capsulotomy-covered-share') return displayShare(value);
   if (name === 'incision-meridian') return displayAxis(value);
   if (unit === 'D' && SIGNED.test(name)) return `${displayPower(value)} D`;
   return displayNumber(value, unit);
 }
-
-const isDate = (text: string): boolean => /^\d{4}-/u.test(text);

@@ -97,13 +97,11 @@ const inputs: Readonly<Record<keyof RiskFactors, Field>> = {
   grade: optional(choice("surgeon's grade", GRADES)),
 };
 
-const source = {
-  citation: `${CITATIONS.narendran2009} (55 567 operations); odds ratios from memory, composite of the vignettes not seen`,
-  status: 'from memory',
-} as const;
+const source = { citation: `${CITATIONS.narendran2009} (55 567 operations)`, status: 'from memory' } as const;
 const domain = 'Model of 2009 for posterior capsule rupture or vitreous loss, 0.75 % with no factor and a consultant.';
 const cautions = [
   'A baseline of 2009 (1.92 % overall) overstates the risk of today about two-fold (1.01 % in 2016-2022; Sim et al., Eye 2024, seen).',
+  'Most odds ratios are from memory of the publication.',
   'For counselling and planning in the light of local figures; not a prediction for one person.',
 ];
 const example: RiskFactors = { ageYears: 75, glaucoma: true };

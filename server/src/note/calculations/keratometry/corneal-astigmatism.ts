@@ -6,7 +6,7 @@ import { awayFromSquare, meridianField, type Keratometry } from './meridians.ts'
 
 const inputs = { k1: meridianField('K1'), k2: meridianField('K2') };
 const source = { citation: 'keratometry convention', status: 'common practice' } as const;
-const example = { k1: { powerD: 42.5, axis: 180 }, k2: { powerD: 44, axis: 90 } };
+const example = { k1: { power: 42.5, axis: 180 }, k2: { power: 44, axis: 90 } };
 
 /** Degrees away from square beyond which two principal meridians no longer describe one cylinder well. */
 const IRREGULAR = 10;
@@ -24,8 +24,8 @@ export const cornealAstigmatism = calculation<Keratometry, Vector>({
   example: { input: example, gives: { magnitude: 1.5, axis: 90 } },
   compute: (keratometry) => {
     const { k1, k2 } = keratometry;
-    if (k1.powerD === k2.powerD) return found<Vector>({ magnitude: 0, axis: null });
-    const [steep, flat] = k1.powerD > k2.powerD ? [k1, k2] : [k2, k1];
+    if (k1.power === k2.power) return found<Vector>({ magnitude: 0, axis: null });
+    const [steep, flat] = k1.power > k2.power ? [k1, k2] : [k2, k1];
     const axis = steep.axis ?? (flat.axis === null ? null : flat.axis + 90);
     if (axis === null) return refused('neither K1 nor K2 has its meridian recorded');
     const off = awayFromSquare(keratometry);
@@ -35,7 +35,7 @@ export const cornealAstigmatism = calculation<Keratometry, Vector>({
             `The two meridians are ${Math.round(off)}° from square: irregular astigmatism or a slip; measure again before planning.`,
           ]
         : [];
-    return found<Vector>({ magnitude: steep.powerD - flat.powerD, axis: asAxis(axis) }, cautions);
+    return found<Vector>({ magnitude: steep.power - flat.power, axis: asAxis(axis) }, cautions);
   },
 });
 

@@ -3,7 +3,7 @@ import { angle, part, quantity, shaped, type Field } from '../fields.ts';
 
 /** Keratometry of one meridian: power in D (index 1.3375) and the meridian in degrees, null when not recorded. */
 export type Meridian = {
-  readonly powerD: number;
+  readonly power: number;
   readonly axis: number | null;
 };
 
@@ -18,7 +18,7 @@ export function meridianField(label: string): Field {
   return shaped(label, 'power 30 to 70 D, meridian in degrees or not recorded', (value) => {
     const axis = part(value, 'axis');
     return (
-      POWER.fault(part(value, 'powerD')) ?? (axis === null ? undefined : angle(`the meridian of ${label}`).fault(axis))
+      POWER.fault(part(value, 'power')) ?? (axis === null ? undefined : angle(`the meridian of ${label}`).fault(axis))
     );
   });
 }

@@ -30,6 +30,7 @@ export interface FormulaDefinition<E extends MeasuredEye> {
   /** The measurements, the constants and whatever else this formula needs. */
   readonly inputs: Readonly<Record<keyof E & string, Field>>;
   readonly domain: string;
+  /** The algebra, written out. */
   readonly method: string;
   readonly source: Source;
   /** Whether eyes over 26 mm tend to be left hyperopic without an adjusted axial length. */
@@ -67,9 +68,15 @@ function powerCautions(powerD: number): string[] {
 /** Makes the three calculations of one thin-lens formula from its way of reading the eye. */
 export function lensFormula<E extends MeasuredEye>(definition: FormulaDefinition<E>): LensFormula<E> {
   const { title, slug, example, source, method, read, inputs } = definition;
-  const common = { topic: 'Lens power', domain: definition.domain, method, source };
+  const common = {
+    topic: 'Lens power',
+    domain: definition.domain,
+    method: `${title}, thin-lens vergence, vertex 12 mm`,
+    inFull: method,
+    source,
+  };
   const standing = [
-    'An aid: compare with the biometry print-out and the lens box. The constant is yours to answer for; never mix constants between formulas or between ultrasound and optical biometry.',
+    'Compare with the biometry print-out and the lens box; constants are yours to answer for and are never mixed between formulas or kinds of biometry.',
   ];
 
   const answer = (eye: E, make: (reading: Reading) => { value: number; powerD: number }): Answer<number> => {

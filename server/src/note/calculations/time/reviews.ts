@@ -36,7 +36,8 @@ export const reviewDates = calculation<
   definition: 'Every review with the date it is due, the earliest first.',
   inputs: { operationDate: dateField('date of the operation'), reviews: WANTED },
   unit: '',
-  domain: "Only what the note or the department's schedule asks for; a review asked for twice on one date counts once.",
+  domain:
+    "Only what the note or the department's schedule asks for; a review that an earlier one on that date already contains counts once.",
   method: 'operation date + interval; sorted by date',
   source: { citation: 'calendar arithmetic', status: 'derived' },
   example: {
@@ -58,7 +59,7 @@ export const reviewDates = calculation<
       const due = 'date' in review ? found(review.date) : reviewDate({ operationDate, ...review });
       if (!due.ok) return due;
       const { what, by } = review;
-      const twice = list.some((one) => one.due === due.value && one.what.toLowerCase() === what.toLowerCase());
+      const twice = list.some((one) => one.due === due.value && one.what.toLowerCase().includes(what.toLowerCase()));
       if (!twice) list.push({ what, due: due.value, by });
     }
     return found<readonly DueReview[]>(list.toSorted((a, b) => (a.due < b.due ? -1 : Number(a.due > b.due))));

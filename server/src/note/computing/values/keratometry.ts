@@ -64,7 +64,7 @@ function corneaResults({ cornea, k1: first, k2: second, otherwise, incision }: C
   const polar = { 'corneal-astigmatism': astigmatism, 'incision-position': incision };
   const steep = from({ astigmatism }, (given) => known(given.astigmatism.axis ?? undefined, 'a steep meridian', '°'));
   const values: Result[] = [
-    result('mean-keratometry', mean, { k1, k2, index }, (k) => meanKeratometry({ k1D: k.k1.powerD, k2D: k.k2.powerD })),
+    result('mean-keratometry', mean, { k1, k2, index }, (k) => meanKeratometry({ k1D: k.k1.power, k2D: k.k2.power })),
     result('corneal-astigmatism', at, { k1, k2, index }, cornealAstigmatism),
     result('astigmatism-kind', at, { 'corneal-astigmatism': astigmatism }, (given) =>
       astigmatismKind({ corneal: given['corneal-astigmatism'] }),
@@ -79,7 +79,7 @@ function corneaResults({ cornea, k1: first, k2: second, otherwise, incision }: C
   if (steep.ok)
     values.push(
       result('corneal-power-vector', at, { k1, k2, 'steep-meridian': steep }, (k) =>
-        cornealPowerVector({ k1D: k.k1.powerD, k2D: k.k2.powerD, steepMeridian: k['steep-meridian'] }),
+        cornealPowerVector({ k1D: k.k1.power, k2D: k.k2.power, steepMeridian: k['steep-meridian'] }),
       ),
     );
   if (incision.ok)

@@ -1,7 +1,7 @@
 import { dissipatedEnergy, effectivePhacoTime } from '../../calculations/machine/energy.ts';
 import { infusionPressure, setInfusionPressure } from '../../calculations/machine/pressure.ts';
 import type { Definition } from '../definition.ts';
-import { amountOf } from '../known.ts';
+import { amountOf, withCautions, type Known } from '../known.ts';
 import type { OperationFacts } from '../operation-facts.ts';
 import { result, spotOf, type Result } from '../result.ts';
 
@@ -51,26 +51,34 @@ export const ultrasound: Definition<OperationFacts> = {
           effectivePhacoTime({ ultrasoundSeconds: given['ultrasound-time'], meanPowerPercent: given['mean-power'] }),
         ),
       );
-    if (torsional !== undefined)
+    if (torsional !== undefined) {
+      const none: Known<number> = { ok: true, value: 0, unit: '' };
+      const noLongitudinal = time === undefined && nucleus?.['mean-power'] === undefined;
       results.push(
         result(
           'dissipated-energy',
           spotOf(torsional),
           {
-            'ultrasound-time': seconds,
-            'mean-power': power,
+            'ultrasound-time': noLongitudinal ? none : seconds,
+            'mean-power': noLongitudinal ? none : power,
             'torsional-time': amountOf(torsional, 'the torsional time'),
             'torsional-power': amountOf(nucleus?.['torsional-power'], 'the torsional amplitude'),
           },
           (given) =>
-            dissipatedEnergy({
-              longitudinalSeconds: given['ultrasound-time'],
-              longitudinalPercent: given['mean-power'],
-              torsionalSeconds: given['torsional-time'],
-              torsionalPercent: given['torsional-power'],
-            }),
+            withCautions(
+              dissipatedEnergy({
+                longitudinalSeconds: given['ultrasound-time'],
+                longitudinalPercent: given['mean-power'],
+                torsionalSeconds: given['torsional-time'],
+                torsionalPercent: given['torsional-power'],
+              }),
+              noLongitudinal
+                ? ['No longitudinal ultrasound is recorded; it is counted as none.']
+                : ['The ultrasound time is taken as the longitudinal part.'],
+            ),
         ),
       );
+    }
     return results;
   },
 };
