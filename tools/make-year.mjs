@@ -1,5 +1,5 @@
 // Writes the invented year of a department.   node tools/make-year.mjs [--output FOLDER] [--operations N] [--seed N]
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -10,6 +10,15 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const { values } = parseArgs({
   options: { output: { type: 'string' }, operations: { type: 'string' }, seed: { type: 'string' } },
 });
+
+const ours = join(root, 'samples/year');
+const target = values.output ?? ours;
+// Notes of another run would be read as notes of this year; only our own folder is emptied.
+if (target === ours) rmSync(ours, { recursive: true, force: true });
+else if (existsSync(target) && readdirSync(target).length > 0) {
+  console.error(`${target} is not empty: say a new folder.`);
+  process.exit(2);
+}
 const number = (text) => (text === undefined ? {} : Number(text));
 
 const folder = mkdtempSync(join(tmpdir(), 'sideport-year-'));
@@ -24,7 +33,6 @@ try {
     logLevel: 'warning',
   });
   const { makeYear } = await import(pathToFileURL(outfile).href);
-  const target = values.output ?? join(root, 'samples/year');
   const options = {
     ...(values.operations === undefined ? {} : { operations: number(values.operations) }),
     ...(values.seed === undefined ? {} : { seed: number(values.seed) }),

@@ -46,7 +46,10 @@ function induced(surgeon: Surgeon, meridian: number, random: SeededRandom): Vect
 /** One eye of one patient; long eyes are more common than in the street, and end hyperopic. */
 export function inventEye(surgeon: Surgeon, age: number, shiftD: number, random: SeededRandom): InventedEye {
   const isLong = random.chance(0.12);
-  const axialLengthMm = rounded(isLong ? random.between(26.1, 32) : Math.max(21, random.normal(23.5, 0.9)), 0.01);
+  const axialLengthMm = rounded(
+    isLong ? random.between(26.1, 32) : Math.min(25.8, Math.max(21, random.normal(23.5, 0.9))),
+    0.01,
+  );
   const meanKeratometryD = rounded(random.normal(43.6, 1.2), 0.01);
   const chamberDepthMm = rounded(Math.min(4.4, Math.max(2.2, random.normal(3.1, 0.3))), 0.01);
   const steep = age < 65 ? random.normal(90, 15) : random.normal(180, 20);

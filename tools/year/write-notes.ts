@@ -33,6 +33,11 @@ function complicationLines(one: InventedCase): string {
           '    action: dispersive viscoelastic, anterior vitrectomy',
           '    account: the last fragment turned and caught the capsule',
           '    told: yes',
+          '  - what: vitreous loss',
+          '    when: nucleus',
+          '    action: anterior vitrectomy',
+          '    account: vitreous followed the fragment into the chamber',
+          '    told: yes',
         ]
       : []),
     ...(one.minor === null
@@ -84,12 +89,15 @@ team:
 
 diagnosis:
   cataract: [${one.cataract.join(', ')}]
+  grade: NO${random.whole(2, 5)} NC${random.whole(2, 5)} C${random.whole(0, 3)} P${random.whole(0, 2)}
+  scale: LOCS III
   post-operative: [pseudophakia]
 ${keep(`comorbidity: ${listed(one.comorbidity)}`)}${keep(`difficulty: ${listed(one.difficulty)}`)}indication: glare and poor reading vision
 
 preop:
   acuity:
     corrected: ${one.before}
+  refraction: ${refraction((24 - eye.axialLengthMm) * 2.5, random.whole(1, 180))}
   pressure: ${random.whole(11, 21)} mmHg
   biometry:
     method: optical
@@ -183,7 +191,7 @@ nucleus:
 cortex:
   method: bimanual
   complete: yes
-${keep(`capsule-state:\n  anterior: intact\n  posterior: ${one.rupture ? 'torn' : 'intact'}\n  zonule: intact\n  vitreous: ${vitreous}`)}${
+${keep(`capsule-state:\n  anterior: ${one.minor === 'anterior capsule tear' ? 'torn, contained' : 'intact'}\n  posterior: ${one.rupture ? 'torn' : 'intact'}\n  zonule: intact\n  vitreous: ${vitreous}`)}${
     one.rupture ? 'vitrectomy:\n  approach: anterior\n' : 'vitrectomy: not done\n'
   }ring:
   used: no
@@ -198,6 +206,7 @@ lens:
   expiry: ${Number(date.slice(0, 4)) + 3}-06
   placed: ${one.rupture ? 'sulcus' : 'capsular bag'}
   ovd-removed-behind: yes
+  card-given: yes
 ${one.rupture ? '  changed-because: posterior capsule torn, three-piece lens in the sulcus\n' : ''}
 drugs:
   - drug: cefuroxime
@@ -212,7 +221,7 @@ ${keep(complicationLines(one))}findings: as described
 specimens: none
 blood-loss: minimal
 condition-at-end: comfortable, chamber formed
-${keep('after-care:\n  drops:\n    - drug: dexamethasone 0.1 %\n      kind: steroid\n      regimen: 4 times a day for 4 weeks\n  shield: yes')}reviews:
+${keep('after-care:\n  drops:\n    - drug: dexamethasone 0.1 %\n      kind: steroid\n      regimen: 4 times a day for 4 weeks\n  shield: yes\n  instructions: warned of pain, redness and a fall of vision; to come the same day')}reviews:
   - what: refraction and keratometry
     due: 4 weeks
 ${eye.axialLengthMm > 26 ? '  - what: dilated peripheral retina\n    due: 4 weeks\n' : ''}
