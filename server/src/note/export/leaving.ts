@@ -20,7 +20,12 @@ export interface LeavingFollowUp {
   readonly computed: readonly ComputedValue[];
 }
 
-export type Leaving = LeavingOperation | LeavingFollowUp;
+export interface LeavingAmendment {
+  readonly kind: 'amendment';
+  readonly note: Amendment;
+}
+
+export type Leaving = LeavingOperation | LeavingFollowUp | LeavingAmendment;
 
 /** Values that need fields which may be taken out. */
 export interface Derived {

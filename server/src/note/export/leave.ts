@@ -1,0 +1,114 @@
+import { computedValues, recordPlan } from '@sideport/schemas';
+import type { CodeSetName } from '@sideport/schemas/codes/table.ts';
+import { codingFacts } from '../codes/facts-of-note.ts';
+import { withMappedCodes, type MappedCode } from '../codes/code-map.ts';
+import { CODING_CAUTION, suggestCodes, type CodeTables } from '../codes/suggest.ts';
+import type { CodeSuggestions } from '../codes/suggestion.ts';
+import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
+import { deidentifyRecord, type Anchor, type Deidentification } from '../deidentify/deidentify.ts';
+import type { RemovalCount } from '../deidentify/removal.ts';
+import type { NoteReading } from '../reading/note-reading.ts';
+import { amendmentsOf } from '../set/amendments-of.ts';
+import { notesWithId, type NoteSet } from '../set/note-set.ts';
+import type { Derived, Leaving } from './leaving.ts';
+
+export interface LeavingOptions {
+  readonly codes?: { readonly set: CodeSetName; readonly tables: CodeTables; readonly map: readonly MappedCode[] };
+  readonly deidentify?: Deidentification;
+}
+
+/** From this age on only that it is reached may be told. Source: 45 CFR 164.514(b)(2)(i)(C). */
+const AGE_CAP = 90;
+const TIMES = new Set<string>(computedValues.filter(({ group }) => group === 'time').map(({ name }) => name));
+
+/**
+ * A note as it leaves, with its amendments, computed values and codes; identifiers are taken out of all of them alike.
+ * @returns undefined for a text that is no note
+ */
+export function leave(
+  reading: NoteReading,
+  computed: ComputedNote,
+  set: NoteSet | null,
+  options: LeavingOptions,
+  removed: RemovalCount,
+): Leaving | undefined {
+  const { deidentify } = options;
+  const values = deidentify
+    ? computed.values.filter((value) => mayLeave(value)).map((value) => ({ ...value, inputs: {} }))
+    : computed.values;
+  if (reading.kind === 'operation') {
+    const { note } = reading;
+    const anchor = { patient: note.patient?.ref?.value, operationDate: note.date?.value };
+    const amendments = amendmentsOf(set, note.id?.value);
+    const left = deidentify ? deidentifyRecord(note, recordPlan('operation'), deidentify, anchor, removed) : note;
+    const codes = options.codes && codesOf(left, options.codes);
+    return {
+      kind: 'operation',
+      note: left,
+      computed: values,
+      derived: derived(computed.values, deidentify === undefined ? undefined : removed),
+      ...(codes ? { codes } : {}),
+      amendments: deidentify
+        ? amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed))
+        : amendments,
+    };
+  }
+  if (reading.kind === 'follow-up') {
+    const { note } = reading;
+    const anchor = anchorBy(set, note.operation?.value, note.patient?.ref?.value);
+    return {
+      kind: 'follow-up',
+      note: deidentify ? deidentifyRecord(note, recordPlan('follow-up'), deidentify, anchor, removed) : note,
+      computed: values,
+    };
+  }
+  if (reading.kind !== 'amendment') return undefined;
+  const { note } = reading;
+  const anchor = anchorBy(set, note.amends?.value, note.patient?.ref?.value);
+  return {
+    kind: 'amendment',
+    note: deidentify ? deidentifyRecord(note, recordPlan('amendment'), deidentify, anchor, removed) : note,
+  };
+}
+
+/** The operation that another record points to says what dates are counted from and whose they are. */
+function anchorBy(set: NoteSet | null, id: string | undefined, patient: string | undefined): Anchor {
+  const operation =
+    set && id !== undefined ? notesWithId(set, id).find(({ record }) => record === 'operation') : undefined;
+  return { patient: patient ?? operation?.patient, operationDate: operation?.date };
+}
+
+/** Ages and dates are told in their own way; a text that was composed could quote one. */
+function mayLeave({ name, value, display }: ComputedValue): boolean {
+  if (TIMES.has(name) && name !== 'operation-duration') return false;
+  return typeof value !== 'string' || !/\d{4}-\d{2}/u.test(display);
+}
+
+function derived(values: readonly ComputedValue[], removed: RemovalCount | undefined): Derived {
+  const of = (name: string): ComputedValue['value'] | undefined => values.find((value) => value.name === name)?.value;
+  const [age, duration, rupture] = [of('age-at-operation'), of('operation-duration'), of('posterior-capsule-rupture')];
+  const capped = removed !== undefined && typeof age === 'number' && age >= AGE_CAP;
+  if (capped) removed.add('age', 'age capped');
+  return {
+    ...(typeof age === 'number' ? { ageYears: String(capped ? AGE_CAP : age) } : {}),
+    ...(typeof duration === 'number' ? { durationMinutes: String(duration) } : {}),
+    ...(typeof rupture === 'boolean' ? { capsuleRupture: rupture } : {}),
+  };
+}
+
+function codesOf(
+  note: Parameters<typeof codingFacts>[0],
+  { set, tables, map }: NonNullable<LeavingOptions['codes']>,
+): CodeSuggestions {
+  if (note.status?.value === 'planned') {
+    const why = 'the operation has not been done';
+    return {
+      suggestions: [],
+      notCoded: [{ what: 'the whole operation', why, fields: ['status'] }],
+      compared: [],
+      caution: CODING_CAUTION,
+    };
+  }
+  const suggested = suggestCodes(codingFacts(note), set, tables);
+  return { ...suggested, suggestions: withMappedCodes(suggested.suggestions, map) };
+}
