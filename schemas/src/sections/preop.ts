@@ -81,7 +81,7 @@ const axialLength = quantity('mm', {
   meaning: 'The length of the eye.',
   example: '24.10 mm',
   possible: [14, 40],
-  usual: [20, 34],
+  usual: [20, 36],
   limitsSource: practice,
   source: 'IOL quality standard (RCOphth and UKOA 2018); DICOM (0022,1019)',
   spoken: ['axial length'],

@@ -2,6 +2,7 @@ import { allChecks } from './checks/all-checks.ts';
 import { severityOf, type Check, type CheckContext } from './checks/check.ts';
 import { applyAllowances } from './checks/allowances.ts';
 import { departmentSeverity } from './checks/department-severity.ts';
+import { withoutEchoes } from './checks/echoes.ts';
 import { computeNote, type ComputedNote } from './computing/compute-note.ts';
 import type { Department, Operation } from '@sideport/schemas';
 import type { NoteReading } from './reading/note-reading.ts';
@@ -13,6 +14,8 @@ import { notesWithId, type NoteSet } from './set/note-set.ts';
 /** What stands around a note. Everything may be missing. */
 export interface Surroundings {
   readonly department?: Department | null;
+  /** The department file, under a name that the set can open; without it no related place points there. */
+  readonly departmentFile?: string | null;
   readonly set?: NoteSet | null;
   /** The note's own file, as the set names it. */
   readonly file?: string | null;
@@ -41,7 +44,7 @@ export function reviewReading(
   const context = contextOf(reading, surroundings);
   const said = [...reading.remarks];
   for (const check of checks) said.push(...runCheck(check, context));
-  const remarks = applyAllowances(reading, departmentSeverity(said, context.department));
+  const remarks = applyAllowances(reading, departmentSeverity(withoutEchoes(said), context.department));
   return { reading, remarks: remarks.toSorted(byPlace), computed: computeNote(context) };
 }
 
@@ -52,6 +55,7 @@ export function contextOf(reading: NoteReading, surroundings: Surroundings): Che
     status: reading.status,
     reading,
     department: surroundings.department ?? null,
+    departmentFile: surroundings.departmentFile ?? null,
     operation: partner?.operation ?? null,
     operationFile: partner?.file ?? null,
     set: surroundings.set ?? null,

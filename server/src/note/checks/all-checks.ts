@@ -1,14 +1,21 @@
 import type { Check } from './check.ts';
+import { amendmentOfOtherEye } from './side/amendment-of-other-eye.ts';
+import { amendmentOfOtherPatient } from './side/amendment-of-other-patient.ts';
 import { biometryOfOtherEye } from './side/biometry-of-other-eye.ts';
 import { codeForOtherEye } from './side/code-for-other-eye.ts';
 import { consentForOtherEye } from './side/consent-for-other-eye.ts';
 import { diagnosedEyeDiffers } from './side/diagnosed-eye-differs.ts';
 import { eyeMissing } from './side/eye-missing.ts';
+import { fileNameNamesOtherEye } from './side/file-name-names-other-eye.ts';
 import { implantedLensDiffersFromVerified } from './side/implanted-lens-differs-from-verified.ts';
+import { incisionMirrored } from './side/incision-mirrored.ts';
 import { lensVerifiedForOtherEye } from './side/lens-verified-for-other-eye.ts';
 import { markedEyeDiffers } from './side/marked-eye-differs.ts';
 import { operatedEyeDiffersFromAll } from './side/operated-eye-differs-from-all.ts';
 import { plannedEyeDiffers } from './side/planned-eye-differs.ts';
+import { visitOfOtherEye } from './side/visit-of-other-eye.ts';
+import { visitOfOtherPatient } from './side/visit-of-other-patient.ts';
+import { visitReportsOtherLens } from './side/visit-reports-other-lens.ts';
 import { adjunctsNotRecorded } from './completeness/adjuncts-not-recorded.ts';
 import { afterCareIncomplete } from './completeness/after-care-incomplete.ts';
 import { anaesthesiaIncomplete } from './completeness/anaesthesia-incomplete.ts';
@@ -24,6 +31,7 @@ import { examinationIncomplete } from './completeness/examination-incomplete.ts'
 import { findingsIncomplete } from './completeness/findings-incomplete.ts';
 import { headIncomplete } from './completeness/head-incomplete.ts';
 import { indicationMissing } from './completeness/indication-missing.ts';
+import { keratometryWithoutMeridian } from './completeness/keratometry-without-meridian.ts';
 import { lensIncomplete } from './completeness/lens-incomplete.ts';
 import { lensRemovalIncomplete } from './completeness/lens-removal-incomplete.ts';
 import { patientIncomplete } from './completeness/patient-incomplete.ts';
@@ -32,14 +40,64 @@ import { ringIncomplete } from './completeness/ring-incomplete.ts';
 import { riskFactorsNotRecorded } from './completeness/risk-factors-not-recorded.ts';
 import { safetyChecksIncomplete } from './completeness/safety-checks-incomplete.ts';
 import { safetyChecksWithoutDetail } from './completeness/safety-checks-without-detail.ts';
+import { toricLensIncomplete } from './completeness/toric-lens-incomplete.ts';
+import { anaesthesiaDiffersFromPlan } from './agreement/anaesthesia-differs-from-plan.ts';
+import { bottleHigherThanPlanned } from './agreement/bottle-higher-than-planned.ts';
+import { capsulotomyOutcomeDisagrees } from './agreement/capsulotomy-outcome-disagrees.ts';
+import { complicationWithoutFinding } from './agreement/complication-without-finding.ts';
+import { cylinderCrossedWithCornea } from './agreement/cylinder-crossed-with-cornea.ts';
+import { cylinderOnNonToricLens } from './agreement/cylinder-on-non-toric-lens.ts';
+import { excludedComplicationRecorded } from './agreement/excluded-complication-recorded.ts';
+import { eyesDifferInKeratometry } from './agreement/eyes-differ-in-keratometry.ts';
+import { eyesDifferInLength } from './agreement/eyes-differ-in-length.ts';
+import { highMyopiaDisagreesWithLength } from './agreement/high-myopia-disagrees-with-length.ts';
 import { implantedLensDiffersFromPlan } from './agreement/implanted-lens-differs-from-plan.ts';
 import { implantedPowerDiffersFromPlan } from './agreement/implanted-power-differs-from-plan.ts';
+import { incisionAwayFromSeat } from './agreement/incision-away-from-seat.ts';
+import { incisionDiffersFromPlan } from './agreement/incision-differs-from-plan.ts';
 import { incisionNotOnSteepMeridian } from './agreement/incision-not-on-steep-meridian.ts';
+import { keratometricIndexDiffers } from './agreement/keratometric-index-differs.ts';
 import { keratometryMeridiansNotSquare } from './agreement/keratometry-meridians-not-square.ts';
+import { lensDiffersFromList } from './agreement/lens-differs-from-list.ts';
+import { lensNotInList } from './agreement/lens-not-in-list.ts';
+import { lensWiderThanWound } from './agreement/lens-wider-than-wound.ts';
+import { liesFlatDisagrees } from './agreement/lies-flat-disagrees.ts';
+import { personNotInStaffList } from './agreement/person-not-in-staff-list.ts';
+import { placementNotForLens } from './agreement/placement-not-for-lens.ts';
+import { powerNotMade } from './agreement/power-not-made.ts';
+import { predictedFarFromTarget } from './agreement/predicted-far-from-target.ts';
+import { predictionByOtherFormula } from './agreement/prediction-by-other-formula.ts';
+import { procedureDisagreesWithLens } from './agreement/procedure-disagrees-with-lens.ts';
+import { refractionSignDisagreesWithLength } from './agreement/refraction-sign-disagrees-with-length.ts';
+import { ringDiffersFromPlan } from './agreement/ring-differs-from-plan.ts';
+import { ringReasonDisagrees } from './agreement/ring-reason-disagrees.ts';
+import { signerMayNotSign } from './agreement/signer-may-not-sign.ts';
+import { toricAxisDiffersFromPlan } from './agreement/toric-axis-differs-from-plan.ts';
+import { toricAxisOffSteepMeridian } from './agreement/toric-axis-off-steep-meridian.ts';
+import { tornButNoComplication } from './agreement/torn-but-no-complication.ts';
+import { vitrectomyHistoryDisagrees } from './agreement/vitrectomy-history-disagrees.ts';
+import { zonuleDefectWithoutRupture } from './agreement/zonule-defect-without-rupture.ts';
+import { birthYearImpossible } from './plausibility/birth-year-impossible.ts';
 import { capsulotomyDoesNotCoverOptic } from './plausibility/capsulotomy-does-not-cover-optic.ts';
 import { capsulotomyNotSmallerThanOptic } from './plausibility/capsulotomy-not-smaller-than-optic.ts';
+import { cornealAstigmatismUnusual } from './plausibility/corneal-astigmatism-unusual.ts';
+import { dateInFuture } from './plausibility/date-in-future.ts';
+import { doseImplausible } from './plausibility/dose-implausible.ts';
+import { durationUnusual } from './plausibility/duration-unusual.ts';
+import { fellowEyeSame } from './plausibility/fellow-eye-same.ts';
+import { incisionsInOnePlace } from './plausibility/incisions-in-one-place.ts';
+import { keratometryInMixedUnits } from './plausibility/keratometry-in-mixed-units.ts';
+import { lensPowerUnusualForEye } from './plausibility/lens-power-unusual-for-eye.ts';
+import { longEyeFormulaUnadjusted } from './plausibility/long-eye-formula-unadjusted.ts';
+import { markerDisagreesWithCapsulotomy } from './plausibility/marker-disagrees-with-capsulotomy.ts';
+import { minusLensWithoutOwnConstants } from './plausibility/minus-lens-without-own-constants.ts';
+import { ringSizeUnusualForEye } from './plausibility/ring-size-unusual-for-eye.ts';
+import { uncorrectedBetterThanCorrected } from './plausibility/uncorrected-better-than-corrected.ts';
+import { unusualValue } from './plausibility/unusual-value.ts';
+import { biometryDateImplausible } from './sequence/biometry-date-implausible.ts';
 import { reviewBeforeOperation } from './sequence/review-before-operation.ts';
 import { reviewsOutOfOrder } from './sequence/reviews-out-of-order.ts';
+import { timesOutOfOrder } from './sequence/times-out-of-order.ts';
 import { tornCapsuleLensInBagWithoutAccount } from './sequence/torn-capsule-lens-in-bag-without-account.ts';
 import { vitreousWithoutVitrectomy } from './sequence/vitreous-without-vitrectomy.ts';
 import { expiryBeforeOperation } from './traceability/expiry-before-operation.ts';
@@ -48,16 +106,23 @@ import { lensWithoutSerialOrLot } from './traceability/lens-without-serial-or-lo
 /** Every check, in the order in which `explain` lists their groups. */
 export const allChecks: readonly Check[] = [
   // side and identity
+  amendmentOfOtherEye,
+  amendmentOfOtherPatient,
   biometryOfOtherEye,
   codeForOtherEye,
   consentForOtherEye,
   diagnosedEyeDiffers,
   eyeMissing,
+  fileNameNamesOtherEye,
   implantedLensDiffersFromVerified,
+  incisionMirrored,
   lensVerifiedForOtherEye,
   markedEyeDiffers,
   operatedEyeDiffersFromAll,
   plannedEyeDiffers,
+  visitOfOtherEye,
+  visitOfOtherPatient,
+  visitReportsOtherLens,
   // completeness
   adjunctsNotRecorded,
   afterCareIncomplete,
@@ -74,6 +139,7 @@ export const allChecks: readonly Check[] = [
   findingsIncomplete,
   headIncomplete,
   indicationMissing,
+  keratometryWithoutMeridian,
   lensIncomplete,
   lensRemovalIncomplete,
   patientIncomplete,
@@ -82,17 +148,67 @@ export const allChecks: readonly Check[] = [
   riskFactorsNotRecorded,
   safetyChecksIncomplete,
   safetyChecksWithoutDetail,
+  toricLensIncomplete,
   // agreement
+  anaesthesiaDiffersFromPlan,
+  bottleHigherThanPlanned,
+  capsulotomyOutcomeDisagrees,
+  complicationWithoutFinding,
+  cylinderCrossedWithCornea,
+  cylinderOnNonToricLens,
+  excludedComplicationRecorded,
+  eyesDifferInKeratometry,
+  eyesDifferInLength,
+  highMyopiaDisagreesWithLength,
   implantedLensDiffersFromPlan,
   implantedPowerDiffersFromPlan,
+  incisionAwayFromSeat,
+  incisionDiffersFromPlan,
   incisionNotOnSteepMeridian,
+  keratometricIndexDiffers,
   keratometryMeridiansNotSquare,
+  lensDiffersFromList,
+  lensNotInList,
+  lensWiderThanWound,
+  liesFlatDisagrees,
+  personNotInStaffList,
+  placementNotForLens,
+  powerNotMade,
+  predictedFarFromTarget,
+  predictionByOtherFormula,
+  procedureDisagreesWithLens,
+  refractionSignDisagreesWithLength,
+  ringDiffersFromPlan,
+  ringReasonDisagrees,
+  signerMayNotSign,
+  toricAxisDiffersFromPlan,
+  toricAxisOffSteepMeridian,
+  tornButNoComplication,
+  vitrectomyHistoryDisagrees,
+  zonuleDefectWithoutRupture,
   // plausibility
+  birthYearImpossible,
   capsulotomyDoesNotCoverOptic,
   capsulotomyNotSmallerThanOptic,
+  cornealAstigmatismUnusual,
+  dateInFuture,
+  doseImplausible,
+  durationUnusual,
+  fellowEyeSame,
+  incisionsInOnePlace,
+  keratometryInMixedUnits,
+  lensPowerUnusualForEye,
+  longEyeFormulaUnadjusted,
+  markerDisagreesWithCapsulotomy,
+  minusLensWithoutOwnConstants,
+  ringSizeUnusualForEye,
+  uncorrectedBetterThanCorrected,
+  unusualValue,
   // sequence and consequence
+  biometryDateImplausible,
   reviewBeforeOperation,
   reviewsOutOfOrder,
+  timesOutOfOrder,
   tornCapsuleLensInBagWithoutAccount,
   vitreousWithoutVitrectomy,
   // traceability

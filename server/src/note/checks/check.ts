@@ -63,6 +63,8 @@ export interface CheckContext {
   readonly status: Status;
   readonly reading: NoteReading;
   readonly department: Department | null;
+  /** Where the department file can be opened from the set, when it can. */
+  readonly departmentFile: string | null;
   /** The operation that a follow-up or amendment points to, when it is in the set and readable. */
   readonly operation: Operation | null;
   /** The file of that operation. */

@@ -145,8 +145,8 @@ export const readerChecks: readonly CheckInfo[] = [
       why: 'A value that is not understood is neither checked nor computed with.',
       whatToDo: 'Write it as the message shows, or write “not recorded”.',
     },
-    'start: quarter past nine',
-    'start: 09:15',
+    'start: five past ten',
+    'start: 10:05',
   ),
   rule(
     'wrong-unit',

@@ -24,7 +24,7 @@ export const keratometryMeridiansNotSquare = operationCheck({
     const keratometry = keratometryOf(biometry);
     if (keratometry === undefined || biometry?.k1 === undefined || biometry.k2 === undefined) return;
     const off = awayFromSquare(keratometry);
-    if (off <= TOLERANCE || keratometry.k1.powerD === keratometry.k2.powerD) return;
+    if (off <= TOLERANCE || keratometry.k1.power === keratometry.k2.power) return;
     say({
       at: biometry.k2,
       message: `Keratometry: the meridians of ${biometry.k1.text} and ${biometry.k2.text} are ${rounded(90 - off, 0)}° apart instead of 90°. Is an axis mistyped?`,

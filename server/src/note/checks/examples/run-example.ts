@@ -46,6 +46,7 @@ export function runExample(example: Example): ExampleRun {
       file,
       today: TODAY,
       department: department?.kind === 'department' ? department.note : null,
+      departmentFile: department === null ? null : bases.department.file,
     }),
   };
 }

@@ -49,9 +49,10 @@ export function isToric(kind: string | undefined): boolean {
   return kind === 'toric' || kind === 'toric multifocal';
 }
 
-export function has<T>(
-  list: { readonly items: readonly { readonly value: T }[] } | undefined,
-  ...values: readonly T[]
-) {
+/** The first entry of a list that is one of these words. */
+export function has<E extends { readonly value: unknown }>(
+  list: { readonly items: readonly E[] } | undefined,
+  ...values: readonly E['value'][]
+): E | undefined {
   return list?.items.find(({ value }) => values.includes(value));
 }

@@ -1,59 +1,56 @@
-import type { Keratometry as TypedKeratometry, Field, Operation, Quantity, Site } from '@sideport/schemas';
-import { cornealAstigmatism } from '../../calculations/keratometry/corneal-astigmatism.ts';
-import { powerOfRadius, USUAL_INDEX } from '../../calculations/keratometry/index-of-refraction.ts';
-import type { Keratometry, Meridian } from '../../calculations/keratometry/meridians.ts';
-import { positionOfHour } from '../../calculations/position/clock-hour.ts';
-import { positionOf } from '../../calculations/position/site.ts';
-import { positionFromSurgeonsView } from '../../calculations/position/surgeons-view.ts';
+import type { Field, Operation, Quantity, Site } from '@sideport/schemas';
+import type { Keratometry } from '../../calculations/keratometry/meridians.ts';
+import type { Site as SiteWord } from '../../calculations/position/site.ts';
 import type { Eye, Vector } from '../../calculations/quantities.ts';
+import { corneaOf, type Cornea } from '../../computing/corneas.ts';
+import { valueOf } from '../../computing/known.ts';
+import { positionOfPlace } from '../../computing/positions.ts';
 import type { CheckContext } from '../check.ts';
 
-interface Measured {
-  readonly k1?: Field<TypedKeratometry>;
-  readonly k2?: Field<TypedKeratometry>;
-  readonly index?: Field<Quantity>;
+type Measured = NonNullable<Parameters<typeof corneaOf>[0]>;
+
+const corneas = new WeakMap<Measured, Cornea>();
+
+function corneaFrom(measured: Measured): Cornea {
+  const known = corneas.get(measured);
+  if (known !== undefined) return known;
+  const cornea = corneaOf(measured, undefined);
+  corneas.set(measured, cornea);
+  return cornea;
 }
 
 /** K1 and K2 in dioptres with their meridians, when both were recorded. */
 export function keratometryOf(measured: Measured | undefined): Keratometry | undefined {
-  const index = measured?.index?.value.amount ?? USUAL_INDEX;
-  if (measured?.k1 === undefined || measured.k2 === undefined) return undefined;
-  return { k1: meridianOf(measured.k1.value, index), k2: meridianOf(measured.k2.value, index) };
+  if (measured === undefined) return undefined;
+  const { k1, k2 } = corneaFrom(measured);
+  return k1.ok && k2.ok ? { k1: k1.value, k2: k2.value } : undefined;
 }
 
-function meridianOf({ amount, unit, meridian }: TypedKeratometry, index: number): Meridian {
-  return { powerD: unit === 'D' ? amount : powerOfRadius(amount, index), axis: meridian };
-}
-
+/** Mean keratometry (D). */
 export function meanOf({ k1, k2 }: Keratometry): number {
-  return (k1.powerD + k2.powerD) / 2;
+  return (k1.power + k2.power) / 2;
 }
 
 /** Corneal astigmatism with the steep meridian, when it can be told. */
 export function astigmatismOf(measured: Measured | undefined): Vector | undefined {
-  const keratometry = keratometryOf(measured);
-  if (keratometry === undefined) return undefined;
-  const outcome = cornealAstigmatism(keratometry);
-  return outcome.ok ? outcome.value : undefined;
+  if (measured === undefined) return undefined;
+  const { astigmatism } = corneaFrom(measured);
+  return astigmatism.ok ? astigmatism.value : undefined;
 }
 
 /** Dial position of a place on the eye; undefined for the surgeon's own clock when the seat is not known. */
-export function positionOn(site: Site, eye: Eye, seat?: Field<Parameters<typeof positionOf>[0]>): number | undefined {
-  if (site.kind === 'degrees') return site.degrees % 360;
-  if (site.kind === 'word') return positionOf(site.word, eye);
-  if (site.view === 'anatomical') return (positionOfHour(site.hour) + 360) % 360;
-  if (seat === undefined) return undefined;
-  const outcome = positionFromSurgeonsView({ hour: site.hour, seat: positionOf(seat.value, eye) });
+export function positionOn(site: Site, eye: Eye, seat?: Field<SiteWord>): number | undefined {
+  const outcome = positionOfPlace(site, { ok: true, value: eye, unit: '' }, valueOf(seat, 'the seat'));
   return outcome.ok ? outcome.value : undefined;
 }
 
 /** Degrees between two places on the dial, 0 to 180. */
 export function apart(a: number, b: number): number {
-  const turned = Math.abs(a - b) % 360;
+  const turned = (((a - b) % 360) + 360) % 360;
   return turned > 180 ? 360 - turned : turned;
 }
 
-/** The axial length in mm. */
+/** The axial length. */
 export function lengthOf(note: Operation): Field<Quantity> | undefined {
   return note.preop?.biometry?.['axial-length'];
 }

@@ -8,6 +8,12 @@ export function related(message: string, place: Place | Span, file?: string | nu
   return file === undefined || file === null ? { message, span } : { message, span, file };
 }
 
+/** A place in the department file, where the caller can open it. */
+export function inDepartment(message: string, place: Place | undefined, { departmentFile }: CheckContext): Related[] {
+  if (place === undefined || departmentFile === null) return [];
+  return [related(message, place.key ?? place, departmentFile)];
+}
+
 /** The heading of a section or the first line of an entry: enough to be seen, without marking everything below. */
 export function headOf(place: Place, context: CheckContext): Place {
   if (place.key !== null) return { span: place.key, key: place.key, path: place.path };

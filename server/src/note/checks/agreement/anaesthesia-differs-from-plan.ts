@@ -1,0 +1,30 @@
+import { operationCheck } from '../check.ts';
+import { related } from '../support/place.ts';
+import { listed } from '../support/words.ts';
+
+export const anaesthesiaDiffersFromPlan = operationCheck({
+  id: 'anaesthesia-differs-from-plan',
+  group: 'agreement',
+  summary: 'Another anaesthesia was given than planned, and nothing says why.',
+  why: 'A change on the day has a reason, and the next anaesthetist wants to know it.',
+  whatToDo: 'Say why in “text” of the anaesthesia, or correct the one that is wrong.',
+  source: 'common practice, no source',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'anaesthesia:\n  kinds: [general]' },
+  sound: { note: 'anaesthesia:\n  kinds: [general]\n  text: could not keep still, changed after sign-in' },
+  run: ({ plan, anaesthesia }, say) => {
+    const planned = plan?.anaesthesia;
+    const given = anaesthesia?.kinds;
+    if (planned === undefined || given === undefined || anaesthesia?.text !== undefined) return;
+    const missing = planned.items.filter(({ value }) => !given.items.some((kind) => kind.value === value));
+    if (missing.length === 0 || given.items.length === 0) return;
+    const [was, is] = [planned, given].map(({ items }) => listed(items.map(({ value }) => value)));
+    say({
+      at: given.$,
+      message: `Anaesthesia: ${is} was given, but ${was} was planned, and nothing says why.`,
+      related: [related(`planned: ${was}`, planned.$)],
+    });
+  },
+});

@@ -1,0 +1,28 @@
+import { operationCheck } from '../check.ts';
+import { related } from '../support/place.ts';
+
+const TORN = ['extended to the periphery', 'radial tear', 'converted to can-opener'];
+
+export const capsulotomyOutcomeDisagrees = operationCheck({
+  id: 'capsulotomy-outcome-disagrees',
+  group: 'agreement',
+  summary: 'The capsulotomy ran out, but the anterior capsule is recorded as intact.',
+  why: 'Every later choice, ring, lens and place, rests on whether the rim is continuous.',
+  whatToDo: 'Correct the one that is wrong: “torn, contained” or “torn, uncontained” where it ran out.',
+  source: 'common practice, no source',
+  severity: 'error',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'capsulotomy:\n  outcome: radial tear' },
+  sound: { note: 'capsulotomy:\n  outcome: complete' },
+  run: (note, say) => {
+    const outcome = note.capsulotomy?.outcome;
+    const anterior = note['capsule-state']?.anterior;
+    if (outcome === undefined || anterior?.value !== 'intact' || !TORN.includes(outcome.value)) return;
+    say({
+      at: outcome,
+      message: `Capsulotomy: its outcome is “${outcome.value}”, but the anterior capsule is recorded as intact.`,
+      related: [related('the anterior capsule: intact', anterior)],
+    });
+  },
+});

@@ -1,0 +1,30 @@
+import { operationCheck } from '../check.ts';
+import { comparedSite } from '../support/incision-site.ts';
+import { related } from '../support/place.ts';
+
+const AWAY = 60;
+
+export const incisionAwayFromSeat = operationCheck({
+  id: 'incision-away-from-seat',
+  group: 'agreement',
+  summary: 'The main incision lies far from where the surgeon sat.',
+  why: 'The main incision faces the surgeon; if it does not, the seat or the site is a slip, and a clock hour seen by the surgeon would be read wrongly.',
+  whatToDo: 'Correct the seat or the site.',
+  source: 'common practice, no source',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'seat: superior' },
+  sound: { note: 'seat: temporal' },
+  run: (note, say) => {
+    const [bySeat, byPlan] = [comparedSite(note, 'seat'), comparedSite(note, 'plan')];
+    if (bySeat === undefined || bySeat.apart <= AWAY) return;
+    // Where the site differs from the plan, that was said; what is wrong then is the site.
+    if (bySeat.mirrored || (byPlan !== undefined && byPlan.apart > AWAY / 2)) return;
+    say({
+      at: bySeat.expected,
+      message: `Seat: the surgeon sat ${bySeat.expected.text}, but the main incision is ${bySeat.made.text}. Is one of them a slip?`,
+      related: [related(`the main incision: ${bySeat.made.text}`, bySeat.made)],
+    });
+  },
+});

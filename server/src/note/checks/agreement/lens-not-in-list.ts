@@ -1,0 +1,37 @@
+import { nearest } from '@sideport/schemas';
+import { operationCheck } from '../check.ts';
+import { lensToHold, listedLens } from '../support/department-lens.ts';
+import { inDepartment } from '../support/place.ts';
+
+export const lensNotInList = operationCheck({
+  id: 'lens-not-in-list',
+  group: 'agreement',
+  summary: 'The lens is not in the department’s list of lenses.',
+  why: 'A misspelt model cannot be counted or recalled, and its constants are not found.',
+  whatToDo: 'Correct the model from the box, or add the lens to the list.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: {
+    note: 'plan:\n  lens:\n    model: HX-11\nsafety:\n  lens-verified:\n    model: HX-11\nlens:\n  model: HX-11',
+    files: { 'sideport.yaml': '' },
+  },
+  sound: { note: 'plan:\n  lens:\n    model: HX-1', files: { 'sideport.yaml': '' } },
+  run: (note, say, context) => {
+    const { department } = context;
+    const lens = lensToHold(note);
+    const list = department?.lenses;
+    if (lens?.model === undefined || list === undefined || list.items.length === 0) return;
+    if (listedLens(department, lens) !== undefined) return;
+    const near = nearest(
+      lens.model.value,
+      list.items.flatMap(({ model }) => (model === undefined ? [] : [model.value])),
+    );
+    say({
+      at: lens.model,
+      message: `Lens: ${lens.model.text} is not in the list of the department.${near === undefined ? '' : ` Is ${near} meant?`}`,
+      related: inDepartment('the list of lenses', list.$, context),
+    });
+  },
+});

@@ -1,0 +1,46 @@
+import type { Field, Operation } from '@sideport/schemas';
+import { operationCheck } from '../check.ts';
+import { inDepartment } from '../support/place.ts';
+
+export const personNotInStaffList = operationCheck({
+  id: 'person-not-in-staff-list',
+  group: 'agreement',
+  summary: 'A staff reference is not in the department’s list.',
+  why: 'A mistyped reference gives the operation, or the signature, to nobody or to somebody else.',
+  whatToDo: 'Correct the reference, or add the person to the list.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (names of the operating team)',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'anaesthesia:\n  given-by: S-20', files: { 'sideport.yaml': '' } },
+  sound: { note: 'anaesthesia:\n  given-by: S-02', files: { 'sideport.yaml': '' } },
+  run: (note, say, context) => {
+    const { department } = context;
+    const staff = department?.staff;
+    if (staff === undefined || staff.items.length === 0) return;
+    const known = new Set(staff.items.map(({ ref }) => ref?.value));
+    const told = new Set<string>();
+    for (const person of peopleOf(note)) {
+      if (known.has(person.value) || told.has(person.value)) continue;
+      told.add(person.value);
+      say({
+        at: person,
+        message: `Staff: ${person.text} is not in the list of the department.`,
+        related: inDepartment('the list of staff', staff.$, context),
+      });
+    }
+  },
+});
+
+function peopleOf({ team, safety, anaesthesia, signed }: Operation): Field<string>[] {
+  return [
+    ...(team?.items.map(({ ref }) => ref) ?? []),
+    safety?.['sign-in']?.by,
+    safety?.['time-out']?.by,
+    safety?.['sign-out']?.by,
+    ...(safety?.['lens-verified']?.by?.items ?? []),
+    anaesthesia?.['given-by'],
+    anaesthesia?.anaesthetist,
+    ...(signed?.items.map(({ by }) => by) ?? []),
+  ].filter((person) => person !== undefined);
+}

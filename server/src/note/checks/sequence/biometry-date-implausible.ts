@@ -1,0 +1,44 @@
+import { operationCheck } from '../check.ts';
+import { daysBetween, later } from '../support/dates.ts';
+import { related } from '../support/place.ts';
+
+const USUAL_AGE = { count: 12, unit: 'month' } as const;
+
+export const biometryDateImplausible = operationCheck({
+  id: 'biometry-date-implausible',
+  group: 'sequence and consequence',
+  summary: 'The biometry was done after the operation, or long before it.',
+  why: 'Old measurements may be of another state of the eye; where two sets are in the notes, the wrong one is easily taken.',
+  whatToDo: 'Compare the date with the print-out. Measure again when it is old, or allow the remark with the reason.',
+  source:
+    'IOL quality standard (RCOphth and UKOA 2018: take care when two sets of biometry are in the notes); limit of 12 months common practice, no source',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'preop:\n  biometry:\n    date: 2031-05-03' },
+  sound: { note: 'preop:\n  biometry:\n    date: 2031-03-03' },
+  run: ({ date, preop }, say, { department }) => {
+    const measured = preop?.biometry?.date;
+    if (measured === undefined || date === undefined) return;
+    const days = daysBetween(measured.value, date.value);
+    if (days === undefined) return;
+    const spot = { at: measured, related: [related(`the operation: ${date.text}`, date)] };
+    if (days < 0) {
+      say({
+        ...spot,
+        severity: 'error',
+        message: `Biometry: it is dated ${measured.text}, after the operation of ${date.text}.`,
+      });
+      return;
+    }
+    const limit = department?.thresholds?.['biometry-age']?.value;
+    const age = limit?.kind === 'after' ? limit : USUAL_AGE;
+    const lasts = later(measured.value, age.count, age.unit);
+    if (lasts !== undefined && lasts < date.value) {
+      say({
+        ...spot,
+        message: `Biometry: it is dated ${measured.text}, more than ${age.count} ${age.unit}s before the operation of ${date.text}. Is there a newer one?`,
+      });
+    }
+  },
+});

@@ -1,0 +1,32 @@
+import type { Field } from '@sideport/schemas';
+import { textCheck, type Check, type CheckContext, type CheckInfo } from '../check.ts';
+import { related } from './place.ts';
+
+interface PartnerCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'whatToDo' | 'faulty' | 'sound'> {
+  readonly record: 'follow-up' | 'amendment';
+  readonly what: 'eye' | 'patient';
+}
+
+/** A follow-up or an amendment must be about the eye and the patient of the operation it points to. */
+export function partnerCheck({ record, what, ...info }: PartnerCheck): Check {
+  const document = record === 'follow-up' ? 'visit' : 'amendment';
+  return textCheck({
+    ...info,
+    group: 'side and identity',
+    source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
+    severity: 'error',
+    since: '1.0',
+    allowable: false,
+    run: (reading, say, { operation, operationFile }: CheckContext) => {
+      if (reading.kind !== record || operation === null) return;
+      const [here, there]: readonly (Field<string> | undefined)[] =
+        what === 'eye' ? [reading.note.eye, operation.eye] : [reading.note.patient?.ref, operation.patient?.ref];
+      if (here === undefined || there === undefined || here.value === there.value) return;
+      const message =
+        what === 'eye'
+          ? `Side: this ${document} is about the ${here.value} eye, but the operation it points to was on the ${there.value} eye.`
+          : `Patient: this ${document} is of ${here.value}, but the operation it points to is of ${there.value}.`;
+      say({ at: here, message, related: [related(`the operation: ${there.value}`, there, operationFile)] });
+    },
+  });
+}

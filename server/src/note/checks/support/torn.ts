@@ -1,0 +1,44 @@
+import type { Operation, Place } from '@sideport/schemas';
+import type { ComplicationKind } from './course.ts';
+
+/** A fact of the capsule that is a complication, with the words by which complications name it. */
+export interface TornFact {
+  readonly field: Place;
+  readonly fact: string;
+  readonly kinds: readonly ComplicationKind[];
+}
+
+/** What the state of the capsule says went wrong. A capsule opened on purpose and an eye vitrectomised before did not. */
+export function tornFacts(note: Operation): TornFact[] {
+  const state = note['capsule-state'];
+  const facts: TornFact[] = [];
+  if (state?.posterior?.value === 'torn')
+    facts.push({
+      field: state.posterior,
+      fact: 'the posterior capsule is recorded as torn',
+      kinds: ['posterior capsule rupture'],
+    });
+  if (state?.vitreous?.value === 'prolapsed')
+    facts.push({ field: state.vitreous, fact: 'vitreous is recorded as prolapsed', kinds: ['vitreous loss'] });
+  if (state?.zonule?.value === 'ruptured')
+    facts.push({ field: state.zonule, fact: 'the zonule is recorded as ruptured', kinds: ['zonular dialysis'] });
+  if (state?.anterior !== undefined && state.anterior.value !== 'intact')
+    facts.push({
+      field: state.anterior,
+      fact: 'the anterior capsule is recorded as torn',
+      kinds: ['anterior capsule tear'],
+    });
+  return facts;
+}
+
+/** A complication of the capsule, and what the state of the capsule would have to say. */
+export function contraryState(note: Operation, kind: ComplicationKind) {
+  const state = note['capsule-state'];
+  const fields = {
+    'posterior capsule rupture': state?.posterior?.value === 'intact' ? state.posterior : undefined,
+    'anterior capsule tear': state?.anterior?.value === 'intact' ? state.anterior : undefined,
+    'zonular dialysis': state?.zonule?.value === 'intact' ? state.zonule : undefined,
+    'vitreous loss': state?.vitreous?.value === 'not prolapsed' ? state.vitreous : undefined,
+  } as const;
+  return kind in fields ? fields[kind as keyof typeof fields] : undefined;
+}
