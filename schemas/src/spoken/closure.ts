@@ -110,7 +110,7 @@ export const closureSpoken: SpokenSection = {
           said: [
             `(no|without|nil|zero|not any) [(any|corneal|wound|further)] (${stitch}|suturing) [($was|to the wound)] [(needed|required|necessary|placed|used|inserted)]`,
             `(sutureless|suture+less|unsutured|un sutured|not sutured|suture free|stitchless|not stitched) [(closure|wound|wounds|incision)]`,
-            `${stitch} [$was] (none|nil|not needed|not required|unnecessary|not necessary|not used|not placed)`,
+            `${stitch} [,] [$was] (none|nil|not needed|not required|unnecessary|not necessary|not used|not placed)`,
             `left (unsutured|un sutured|without ${stitch})`,
             '(wound|wounds|incision) $not sutured',
             `did not (need|require) [(any|a)] ${stitch}`,

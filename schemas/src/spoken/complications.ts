@@ -243,7 +243,8 @@ export const complicationsSpoken: SpokenSection = {
           said: [
             '(no|nil|zero|without|without any|no evidence of|free of|not any) [any] [(intraoperative|intra operative|operative|surgical|immediate|perioperative|per operative|peri operative|obvious|significant|major|apparent|known|other intraoperative)] (complication|complications) [(at all|of note|today|whatsoever|encountered|noted|seen|occurred|to report|intraoperatively|during surgery|were encountered|were noted|were seen)]',
             '(uncomplicated|uneventful|uneventfully|complication free) [(procedure|surgery|operation|case|phaco|course)]',
-            '(complications|complication) [$was] (none|nil|absent|zero|no)',
+            '(complications|complication|comps) [,] [$was] (none|nil|absent|zero|no)',
+            '(no|nil) comps',
             'without (incident|event)',
             '(everything|all|it|procedure|surgery|operation|case) [went|$was] (uneventful|uncomplicated|without complication|without complications|uneventfully)',
           ],

@@ -50,7 +50,7 @@ const drugs: readonly Drug[] = [
   },
   {
     drug: 'gentamicin',
-    said: ['(gentamicin|gentamycin)'],
+    said: ['(gentamicin|gentamycin|genta|gent)'],
     heard: ['(gent a|jenta|gentle|gen to|jen to) (mice in|my sin|mycin|micin)'],
     subconjunctival: 'antibiotic',
   },
@@ -131,6 +131,7 @@ const subjects: SpokenSubject[] = [
       'antibiotics',
       'intra cameral antibiotic [prophylaxis]',
       'intracameral injection of',
+      '(ic|i c)',
     ],
   },
   {

@@ -93,7 +93,7 @@ export const head: SpokenSection = {
         {
           value: 'lens exchange',
           said: [
-            '$lens exchange',
+            '($lens|aciol|ac iol) exchange',
             'exchange of [the|an|a] [(dislocated|opacified|subluxed|wrong)] $lens',
             '(exchanged|exchanging) [the] $lens',
             '$lens (explantation|removal) and (exchange|replacement)',
@@ -118,6 +118,7 @@ export const head: SpokenSection = {
         {
           value: 'peripheral iridotomy',
           orElse: 'A peripheral iridotomy was made.',
+          implied: true,
           said: [
             '[surgical|laser] peripheral (iridotomy|iridectomy)',
             'surgical (iridotomy|iridectomy)',

@@ -49,7 +49,7 @@ export const incisionsSpoken: SpokenSection = {
           unit: 'mm',
           bare: 'subject',
           possible: [1, 14],
-          usual: [1.6, 3.5],
+          usual: [1.6, 7],
           bareWithin: [1, 12],
           byDefault: 'before a position',
         },
@@ -182,7 +182,15 @@ export const incisionsSpoken: SpokenSection = {
       about: ['side-port'],
       counts: true,
       forms: [
-        { said: [`{count} [corneal] [limbal] [temporal|nasal] ${sideWords}`, `${sideWords} x {number}`], write: '{}' },
+        {
+          said: [
+            `{count} [corneal] [limbal] [temporal|nasal] ${sideWords}`,
+            `${sideWords} x {number}`,
+            `${sideWords} [,] {count} [,] at`,
+            `${sideWords} [,] {count} in number`,
+          ],
+          write: '{}',
+        },
       ],
       values: [{ value: '2', said: [`both ${sideWords}`, `${sideWords} x2`], implied: true }],
     },

@@ -355,8 +355,14 @@ export const lensSpoken: SpokenSection = {
       about: ['lens'],
       forms: [
         {
-          said: ['[lens] serial [number|no] [(is|was)] {serial}', 's / n {serial}', 'sn {serial}'],
+          said: ['[lens] serial [number|no] [,] [(is|was)] {serial}', 's / n {serial}', 'sn {serial}'],
           heard: ['(cereal|several) [number] {serial}'],
+        },
+        {
+          corrected: true,
+          said: [
+            '[lens] serial [number|no] [,] [(is|was)] {serial} [,] [(no|sorry)] [,] (correction|no|sorry|i mean|scratch that|delete that|make that|rather|actually) [,] {serial}',
+          ],
         },
       ],
     },

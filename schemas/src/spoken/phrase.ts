@@ -2,6 +2,7 @@
  * How the fields of a note are spoken. A pattern is words as the tokeniser folds them (lower case, British spelling,
  * no apostrophes), with
  *   [the]              may be missing
+ *   [,]                a pause, written as a comma or colon, or none
  *   (left|right)       one of
  *   hydro+dissection   two words or one
  *   {number}           something read by a grammar of its own, see SlotName
@@ -78,6 +79,8 @@ export interface SpokenForm {
   readonly said: readonly Pattern[];
   readonly heard?: readonly Pattern[];
   readonly bound?: boolean;
+  /** The phrase holds a correction: its first slot is withdrawn by its last. */
+  readonly corrected?: boolean;
   /** The text of the value, with `{}` for what the slot holds; default `{}`. */
   readonly write?: string;
   readonly implied?: boolean;

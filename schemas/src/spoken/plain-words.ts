@@ -14,7 +14,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   x - / under patient patients mrs mr eye case via further routinely usual routine standard
   position positions mark level side end okay yes thank thanks please right-hand let lets well sir um uh er erm umm uhm hmm ah eh
   total size power technique procedure operation surgery theatre surgical underwent operating room brought draped drape
-  plus done good nice nicely  please note new`.split(/\s+/u),
+  plus interrupted done good nice nicely  please note new`.split(/\s+/u),
 );
 
 /** Phrases that carry no fact of their own. */
@@ -30,6 +30,7 @@ export const plainPhrases: readonly string[] = [
   'at the end [of the (case|operation|procedure|surgery)]',
   'thank you',
   'of course',
+  'no complications (apart from|except for|except|other than|besides|save for) [a|an|the]',
   'no (other|further) (complications|complication|problems|issues)',
   'i think',
   'as planned',
@@ -46,6 +47,8 @@ export const plainPhrases: readonly string[] = [
  */
 export const opaquePhrases: readonly string[] = [
   '(hydrodissection|rhexis|capsulorhexis|lens|hydro dissection|viscoelastic|vitrectomy|iris) (cannula|forceps|needle|hook|injector|cartridge|spatula|manipulator|cutter|probe|set)',
+  '(old|existing|previous|dislocated|subluxed|subluxated|opacified|original) [anterior chamber|posterior chamber|iris claw|one piece|three piece] $lens [$was] [(explanted|removed|cut out|extracted|bisected|taken out|cut|cut and removed)]',
+  '[anterior chamber] $lens [$was] (explanted|removed|cut out|extracted|bisected|taken out|cut and removed)',
   '[a] {number} (degree|gauge|g) [(slit|stab|angled|keratome)] (blade|knife|needle|cannula|keratome|lancet)',
   '(from|between) {number} (to|and|through) {number} [oclock|degrees|percent]',
   '{number} (to|through) {number} [oclock]',

@@ -9,6 +9,16 @@ export const ringSpoken: SpokenSection = {
       path: 'ring.used',
       about: ['ring'],
       values: [
+        { value: 'no', denies: true, said: ['(tension ring|ctr) [,] (none|no|nil)'] },
+        {
+          value: 'no',
+          denies: true,
+          implied: true,
+          said: [
+            '(no|without) [a] ring [(was|is)] [(needed|used|required|implanted|inserted)]',
+            'ring [,] (none|no|nil)',
+          ],
+        },
         {
           value: 'yes',
           denied: 'no',

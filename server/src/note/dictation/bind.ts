@@ -6,6 +6,7 @@ import { polarities, type Polarity } from './polarity.ts';
 import { guessed, partOf, rankAmounts } from './rank-amounts.ts';
 import { chooseBound, isBound, partOfValue, type Valued } from './rank-words.ts';
 import type { Amount, Item } from './scan.ts';
+import type { SlotReading } from './slots.ts';
 import type { AmountOf, Meaning, Table } from './table.ts';
 import type { Token } from './tokens.ts';
 
@@ -71,7 +72,8 @@ class Binder {
       return;
     }
     const subject = item.meanings.find((meaning) => meaning.kind === 'subject');
-    if (subject !== undefined) this.#context.setTopic(subject.subject.id, index);
+    if (subject !== undefined && !this.#context.isPartOf(subject.subject.id, index))
+      this.#context.setTopic(subject.subject.id, index);
   }
 
   #openFields(fields: readonly SpokenField[], index: number): void {
@@ -88,12 +90,12 @@ class Binder {
     const before = replaced === undefined ? undefined : this.#context.items[replaced];
     const unit = spoken.unit ?? before?.amount?.unit;
     const whole = { ...spoken, unit };
-    const ranked = rankAmounts(this.#context, item, whole, index, before);
+    const ranked = rankAmounts(this.#context, whole, index, replaced);
     const [best] = ranked;
     if (best === undefined) return;
     const rival = ranked.find(({ of }) => of.field !== best.of.field);
     const guess = best.score <= guessed;
-    const unsure = guess || (rival !== undefined && best.score - rival.score < 0.5);
+    const unsure = guess || this.#maybeDigit(item, spoken) || (rival !== undefined && best.score - rival.score < 0.5);
     if (before?.amount !== undefined && replaced !== undefined)
       this.#supersedeNumber(before.amount, replaced, best.of, index);
     this.#claim(index, best.of.field, {
@@ -104,6 +106,20 @@ class Binder {
     });
     this.#close(best.of.field);
     if (this.#context.topic === undefined || guess) this.#context.setTopic(best.of.field.about[0]!, index);
+  }
+
+  /** "Vacuum to fifty" may be a misheard "two fifty". */
+  #maybeDigit(item: Item, spoken: Amount): boolean {
+    const { open, items } = this.#context;
+    const word = this.#context.wordBefore(item);
+    const right = open !== undefined && items[open.index]!.to === item.from - 1;
+    return (
+      spoken.unit === undefined &&
+      right &&
+      spoken.value >= 10 &&
+      spoken.value < 100 &&
+      ['to', 'too', 'for', 'fore', 'won', 'ate'].includes(word)
+    );
   }
 
   /** A field whose name was said has its value. */
@@ -156,8 +172,9 @@ class Binder {
     };
     if ('form' in one) {
       const { form, field } = one;
-      const value = (form.write ?? '{}').replace('{}', item.slots[0]?.text ?? '');
-      this.#claim(index, field, { ...common, value, implied: form.implied === true });
+      const write = (slot: SlotReading | undefined): string => (form.write ?? '{}').replace('{}', slot?.text ?? '');
+      if (form.corrected === true) this.#pushWithdrawn(index, field, write(item.slots[0]), item.slots[0]!);
+      this.#claim(index, field, { ...common, value: write(item.slots.at(-1)), implied: form.implied === true });
       this.#claimBesides(index, form.also);
       return;
     }
@@ -179,6 +196,11 @@ class Binder {
       ...(value.orElse === undefined ? {} : { orElse: value.orElse }),
     });
     if (!denied) this.#claimBesides(index, value.also);
+  }
+
+  #pushWithdrawn(index: number, field: SpokenField, value: string, slot: SlotReading): void {
+    this.#push(index, field, { value, part: '', from: slot.from, to: slot.end }, false);
+    this.#context.claims.at(-1)!.claim.superseded = true;
   }
 
   #claimBesides(index: number, also: readonly (readonly [string, string])[] | undefined): void {

@@ -58,6 +58,16 @@ export class Context {
     return this.sentence(index) - this.sentence(this.topicAt);
   }
 
+  /** Whether what is spoken about in this sentence is a part of a subject: a drug given by a route. */
+  isPartOf(subject: string, index: number): boolean {
+    return (
+      this.topic !== undefined &&
+      this.topic !== subject &&
+      this.withAncestors(this.topic).includes(subject) &&
+      this.sentencesSinceTopic(index) === 0
+    );
+  }
+
   isOpen(field: SpokenField): boolean {
     return this.open?.fields.includes(field) === true;
   }

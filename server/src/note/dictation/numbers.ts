@@ -52,6 +52,8 @@ const tens: Readonly<Record<string, number>> = {
 };
 const points = new Set(['point', 'dot', 'decimal']);
 const soundAlikes: Readonly<Record<string, number>> = { to: 2, too: 2, for: 4, fore: 4, won: 1, ate: 8 };
+/** Sound-alikes that never stand before a number as the words they are. */
+const clearAlikes = new Set(['too', 'won', 'ate', 'fore']);
 /** What must follow a sound-alike so that only a number makes sense there. */
 const onlyAfterNumbers = new Set([
   'hundred',
@@ -163,6 +165,10 @@ function heardIntegers(tokens: readonly Token[], at: number, value: number): rea
   const next = wordAt(tokens, at + 1) ?? '';
   const part = { value, end: at + 1, heard: true };
   if (next === 'point') return digitOf(wordAt(tokens, at + 2)) === undefined ? [] : [part];
+  if (next !== '' && clearAlikes.has(wordAt(tokens, at) ?? '')) {
+    const rest = belowHundred(tokens, at + 1).filter((pair) => pair.value >= 10);
+    if (rest.length > 0) return rest.map((pair) => ({ value: value * 100 + pair.value, end: pair.end, heard: true }));
+  }
   if (!onlyAfterNumbers.has(next)) return [];
   return next === 'hundred' ? hundreds(tokens, part).map((whole) => ({ ...whole, heard: true })) : [part];
 }

@@ -77,8 +77,9 @@ function walk<M>(place: Node<M>, tokens: readonly Token[], so: Walk, found: Foun
   let at = so.at;
   while (at > so.from && hesitations.has(tokens[at]?.word ?? '')) at += 1;
   const token = tokens[at];
-  if (token === undefined || token.kind === 'break') return;
+  if (token === undefined || token.strength === 'sentence') return;
   for (const next of place.words.get(token.word) ?? []) walk(merged(next), tokens, { ...so, at: at + 1 }, found);
+  if (token.kind === 'break') return;
   for (const [slot, next] of place.slots) {
     for (const reading of readSlot(slot, tokens, at))
       walk(merged(next), tokens, { from: so.from, at: reading.end, slots: [...so.slots, reading] }, found);

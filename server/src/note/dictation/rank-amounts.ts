@@ -15,6 +15,8 @@ interface Spoken {
   readonly item: Item;
   readonly amount: Amount;
   readonly index: number;
+  /** The island whose surroundings before it count. */
+  readonly place: number;
   readonly afterAt: boolean;
 }
 
@@ -25,15 +27,15 @@ interface Score {
 
 const nothing: Score = { score: 0, heard: false };
 
-/** Every field that could take a number, best first. `place` is the island whose surroundings count. */
+/** Every field that could take a number, best first. `place` is the island whose surroundings count: the number that this one replaces. */
 export function rankAmounts(
   context: Context,
-  item: Item,
   amount: Amount,
   index: number,
-  place: Item = item,
+  place: number = index,
 ): readonly RankedField[] {
-  const spoken: Spoken = { item, amount, index, afterAt: followsAt(context, place) };
+  const item = context.items[place]!;
+  const spoken: Spoken = { item, amount, index, place, afterAt: followsAt(context, item) };
   return context.table.amounts
     .map((of) => ({ of, ...scoreOf(context, of, spoken) }))
     .filter(({ score }) => score > 0)
@@ -63,12 +65,12 @@ function likelihood(of: AmountOf, { value, unit }: Amount): number {
 }
 
 /** "Vacuum four fifty": the field's own name was said before. */
-function openScore(context: Context, of: AmountOf, { item, amount, index, afterAt }: Spoken): Score {
+function openScore(context: Context, of: AmountOf, { item, amount, place, afterAt }: Spoken): Score {
   const { open } = context;
   if (open === undefined || !open.fields.includes(of.field) || !accepts(of.amount, amount, { named: true, afterAt }))
     return nothing;
-  const gap = context.gap(open.index, index);
-  const between = context.between(open.index, index);
+  const gap = context.gap(open.index, place);
+  const between = context.between(open.index, place);
   if (gap.sentences > 0 && (gap.content > 0 || between > 0)) return nothing;
   const heard = context.items[open.index]!.heard;
   const led = leads.has(context.wordBefore(item)) ? 0.2 : 0;

@@ -57,7 +57,10 @@ function scoreOf(
   if (context.isAbout(field)) {
     const direct = context.topic !== undefined && field.about.includes(context.topic) ? 0 : -0.2;
     const fading = (field.opens === undefined ? 0.6 : 1.5) * context.sentencesSinceTopic(index);
-    consider(4 + direct - fading - context.filled(field, partOfValue(one)), context.items[context.topicAt]!.heard);
+    consider(
+      4 + direct + room(context, field) - fading - context.filled(field, partOfValue(one)),
+      context.items[context.topicAt]!.heard,
+    );
   }
   if (context.isOpen(field)) consider(6, context.items[context.open!.index]!.heard);
   const anchor = context.anchorAfter(index);
@@ -70,6 +73,15 @@ function scoreOf(
   if ('value' in one && one.value.byDefault === true) consider(1, false);
   if (field.opens !== undefined && nextFits(context, index, field.opens)) score += 3;
   return { score, heard };
+}
+
+/** A place is likelier meant for a subject that has none yet. */
+function room(context: Context, field: SpokenField): number {
+  if (!field.path.endsWith('.at')) return 0;
+  const given = context.claims.some(
+    ({ claim, index }) => claim.field === field && !claim.superseded && index >= context.topicAt,
+  );
+  return given ? -1 : 0.8;
 }
 
 /** Whether the words can stand before the thing they describe, as "temporal" can and "temporally" or "centred" cannot. */

@@ -82,7 +82,14 @@ function minutesAndSeconds(item: Item, tokens: readonly Token[], table: Table): 
   const rest = tokens[item.to]?.word === 'and' ? item.to + 1 : item.to;
   const minutes = item.amount.value;
   return simpleAmountsAt(tokens, rest, table).flatMap((seconds) => {
-    if (seconds.amount?.unit !== 's' || seconds.amount.signed) return [];
+    const bare = seconds.amount?.unit === undefined;
+    if (
+      seconds.amount === undefined ||
+      seconds.amount.signed ||
+      !(bare || seconds.amount.unit === 's') ||
+      seconds.amount.value >= 60
+    )
+      return [];
     const value = minutes * 60 + seconds.amount.value;
     return [
       {
@@ -90,7 +97,7 @@ function minutesAndSeconds(item: Item, tokens: readonly Token[], table: Table): 
         to: seconds.to,
         end: seconds.end,
         amount: { ...item.amount!, value, written: String(value), unit: 's' },
-        heard: item.heard || seconds.heard,
+        heard: item.heard || seconds.heard || bare,
       },
     ];
   });

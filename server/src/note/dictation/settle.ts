@@ -30,7 +30,7 @@ const closer: readonly (readonly [string, string])[] = [
 
 /** Decides, field by field, what may be taken as said, what asks for a look, and what is contradictory. */
 export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim) => boolean): Settlement {
-  const live = secondThoughts(claims.filter((claim) => !claim.superseded));
+  const live = withoutDeniedAids(secondThoughts(claims.filter((claim) => !claim.superseded)));
   const settled: Settled[] = [];
   const contradictions: Contradiction[] = [];
   for (const group of groups(live)) {
@@ -58,6 +58,13 @@ function withoutOrphans(settled: readonly Settled[]): readonly Settled[] {
   return settled.filter(
     ({ claim }) => !claim.besides || standing.some((one) => one.claim.from === claim.from && one.claim.to === claim.to),
   );
+}
+
+/** One aid denied says nothing where another was used. */
+function withoutDeniedAids(claims: readonly Claim[]): readonly Claim[] {
+  const aids = claims.filter(({ path, open }) => path.startsWith('pupil-aid[') && !open);
+  if (!aids.some(({ value }) => value !== 'none')) return claims;
+  return claims.filter((claim) => !(aids.includes(claim) && claim.denied));
 }
 
 /** What gives way to another value of its field is kept in words. */

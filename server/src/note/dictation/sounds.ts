@@ -26,9 +26,10 @@ const folds: readonly (readonly [RegExp, string])[] = [
   [/[aeiouyhw]/gu, ''],
 ];
 
-/** The sound of some words, a string of consonants. */
+/** The sound of some words: a string of consonants, begun with a mark when the words begin with a vowel. */
 export function soundOf(words: readonly string[]): string {
   let text = words.join(' ').replace(/[^a-z ]/gu, '');
   for (const [from, to] of folds) text = text.replace(from, to);
-  return text.replace(/\s+/gu, '').replace(/(.)\1+/gu, '$1');
+  const first = /^[aeiou]/u.test(words[0] ?? '') ? '-' : '';
+  return first + text.replace(/\s+/gu, '').replace(/(.)\1+/gu, '$1');
 }
