@@ -2,7 +2,8 @@
 export const formulaSlugs = ['srk-t', 'holladay-1', 'hoffer-q', 'haigis', 't2'] as const;
 export type FormulaSlug = (typeof formulaSlugs)[number];
 
-const formulaTitles: Readonly<Record<FormulaSlug, string>> = {
+/** The formulas as the trade writes them. */
+export const formulaTitles: Readonly<Record<FormulaSlug, string>> = {
   'srk-t': 'SRK/T',
   'holladay-1': 'Holladay 1',
   'hoffer-q': 'Hoffer Q',
@@ -284,7 +285,7 @@ const outcome = [
     'outcome',
     'intended change',
     'D',
-    'The change that would have left no corneal astigmatism.',
+    'The change that would have left no astigmatism.',
   ),
   explained('difference-vector', 'outcome', 'still to correct', 'D', 'The change still needed to reach the target.'),
   explained('magnitude-of-error', 'outcome', 'error of magnitude', 'D', 'Induced less intended magnitude.'),

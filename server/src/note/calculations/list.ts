@@ -52,6 +52,7 @@ import { positionOfSite, siteOfPosition } from './position/site.ts';
 import { positionFromSurgeonsView, surgeonsViewHour } from './position/surgeons-view.ts';
 import { powerVector, refractionFromPowerVector, blurStrength, cornealPowerVector } from './refraction/power-vector.ts';
 import { differenceFromTarget, predictionDifference, predictionError } from './refraction/prediction-error.ts';
+import { refractiveAstigmatism } from './refraction/refractive-astigmatism.ts';
 import { sphericalEquivalent } from './refraction/spherical-equivalent.ts';
 import { transposition } from './refraction/transposition.ts';
 import { powerAtCornea, powerAtSpectacles, refractionAtCornea } from './refraction/vertex.ts';
@@ -109,6 +110,7 @@ export const CALCULATIONS: readonly ListedCalculation[] = [
   predictionError,
   predictionDifference,
   differenceFromTarget,
+  refractiveAstigmatism,
   sphericalEquivalent,
   transposition,
   powerAtCornea,

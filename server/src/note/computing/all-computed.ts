@@ -15,7 +15,7 @@ import {
   repeatedBiometry,
 } from './values/lens-power.ts';
 import { infusionPressures, ultrasound } from './values/machine.ts';
-import { changeOfCornea, treatmentOfCornea } from './values/outcome-of-cornea.ts';
+import { changeOfCornea, treatmentOfAstigmatism } from './values/outcome-of-cornea.ts';
 import { changeOfRefraction, refractiveOutcome } from './values/outcome-of-refraction.ts';
 import { toricAtVisit } from './values/outcome-of-toric.ts';
 import { refractionAtVisit, refractionBefore } from './values/refraction.ts';
@@ -59,6 +59,6 @@ export const followUpValues: readonly Definition<FollowUpFacts>[] = [
   changeOfRefraction,
   keratometryAtVisit,
   changeOfCornea,
-  treatmentOfCornea,
+  treatmentOfAstigmatism,
   toricAtVisit,
 ];

@@ -29,6 +29,7 @@ function withConstants(
   model: string,
   constants: LensConstants,
   task: FormulaTask,
+  constantForMinus: boolean,
 ): Prediction {
   const { value: constant, cautions } = constantOf(slug, constants, model);
   const further = slug === 'haigis' ? haigisConstantsOf(constants) : undefined;
@@ -43,6 +44,8 @@ function withConstants(
         axialLengthMm: eye['axial-length'],
         meanKeratometryD: eye['mean-keratometry'],
         constant: eye.constant,
+        constantForMinus,
+        lengthAdjusted: length !== facts.axialLength,
         ...(chamberDepthMm === undefined ? {} : { chamberDepthMm }),
         ...(further === undefined ? {} : { a1: further.a1, a2: further.a2 }),
       },
@@ -82,13 +85,14 @@ export function predict(
   const { entry, model } = lens;
   if (entry.constants === undefined)
     return { inputs: {}, outcome: refused(`the department's lens list has no constants for ${model}`) };
-  const ordinary = withConstants(facts, slug, length, model, entry.constants, task);
+  const ordinary = withConstants(facts, slug, length, model, entry.constants, task, false);
   const forMinus = entry['minus-constants'];
   if (forMinus === undefined || !isMinus(ordinary.outcome, task)) return ordinary;
-  const minus = withConstants(facts, slug, length, model, forMinus, task);
+  const minus = withConstants(facts, slug, length, model, forMinus, task, true);
   if (!minus.outcome.ok) return ordinary;
-  if (task.kind === 'power') return { ...minus, outcome: powerWithMinusConstants(ordinary.outcome, minus.outcome) };
-  return { ...minus, outcome: withCautions(minus.outcome, ['Computed with the constants for minus powers.']) };
+  return task.kind === 'power'
+    ? { ...minus, outcome: powerWithMinusConstants(ordinary.outcome, minus.outcome) }
+    : minus;
 }
 
 function isMinus(outcome: Outcome<number>, task: FormulaTask): boolean {

@@ -29,8 +29,8 @@ function ask<E extends MeasuredEye>(formula: LensFormula<E>, eye: E, task: Formu
 
 /** Runs one of the published formulas. */
 export function runFormula(slug: FormulaSlug, input: FormulaInput, task: FormulaTask): Outcome<number> {
-  const { axialLengthMm, meanKeratometryD, constant } = input;
-  const eye = { axialLengthMm, meanKeratometryD };
+  const { axialLengthMm, meanKeratometryD, lengthAdjusted = false, constantForMinus = false, constant } = input;
+  const eye = { axialLengthMm, meanKeratometryD, lengthAdjusted, constantForMinus };
   if (slug === 'haigis') {
     const { chamberDepthMm = NaN, a1 = NaN, a2 = NaN } = input;
     return ask(haigis, { ...eye, chamberDepthMm, a0: constant, a1, a2 }, task);

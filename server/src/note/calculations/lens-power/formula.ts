@@ -1,5 +1,5 @@
 import { calculation, type Calculation, type Example } from '../calculation.ts';
-import { quantity, type Field } from '../fields.ts';
+import { choice, optional, quantity, type Field } from '../fields.ts';
 import { found, refused, type Answer, type Source } from '../outcome.ts';
 import { powerForRefraction, refractionForPower, type ThinLensEye } from './vergence.ts';
 
@@ -7,6 +7,10 @@ import { powerForRefraction, refractionForPower, type ThinLensEye } from './verg
 export interface MeasuredEye {
   readonly axialLengthMm: number;
   readonly meanKeratometryD: number;
+  /** The length given is one adjusted for long eyes, not the measured one. */
+  readonly lengthAdjusted?: boolean;
+  /** The constant given is one published for minus powers. */
+  readonly constantForMinus?: boolean;
 }
 
 /** A formula's reading of one eye, with what must be said of it. */
@@ -50,12 +54,21 @@ export const AXIAL_LENGTH = quantity('axial length', 'mm', 14, 40);
 export const MEAN_KERATOMETRY = quantity('mean keratometry', 'D', 30, 60);
 export const LENS_POWER = quantity('lens power', 'D', -30, 60);
 /** The inputs of a MeasuredEye. */
-export const MEASUREMENTS = { axialLengthMm: AXIAL_LENGTH, meanKeratometryD: MEAN_KERATOMETRY };
+export const MEASUREMENTS = {
+  axialLengthMm: AXIAL_LENGTH,
+  meanKeratometryD: MEAN_KERATOMETRY,
+  lengthAdjusted: optional(choice('length adjusted for long eyes', [true, false])),
+  constantForMinus: optional(choice('constant for minus powers', [true, false])),
+};
 const TARGET = quantity('target refraction', 'D', -20, 10);
 const LONG_EYE = 26;
 const LOW_POWER = 6;
 
-function powerCautions(powerD: number): string[] {
+function powerCautions(powerD: number, forMinus: boolean): string[] {
+  if (forMinus)
+    return powerD < 0
+      ? ['Computed with the constant for minus powers.']
+      : ['The constant is one for minus powers, but the power is not minus.'];
   if (powerD < 0)
     return ['Minus power: constants made for plus lenses do not apply; use the constants published for minus lenses.'];
   if (powerD < LOW_POWER)
@@ -85,10 +98,10 @@ export function lensFormula<E extends MeasuredEye>(definition: FormulaDefinition
       return refused(`the constant puts the lens ${reading.lensPosition.toFixed(2)} mm behind the cornea`);
     const { value, powerD } = make(reading);
     const long =
-      definition.hyperopicInLongEyes && eye.axialLengthMm > LONG_EYE
+      definition.hyperopicInLongEyes && eye.axialLengthMm > LONG_EYE && eye.lengthAdjusted !== true
         ? [`Over ${LONG_EYE} mm ${title} tends to leave the eye hyperopic; compare with the adjusted axial length.`]
         : [];
-    return found(value, [...reading.cautions, ...long, ...powerCautions(powerD)]);
+    return found(value, [...reading.cautions, ...long, ...powerCautions(powerD, eye.constantForMinus === true)]);
   };
 
   return {

@@ -11,10 +11,5 @@ export function powerWithMinusConstants(
   withMinus: Outcome<number> | undefined,
 ): Outcome<number> {
   if (!withOrdinary.ok || withOrdinary.value >= 0 || withMinus === undefined) return withOrdinary;
-  if (!withMinus.ok) return withMinus;
-  return {
-    ...withMinus,
-    method: `${withMinus.method}; constants for minus powers`,
-    cautions: ['Computed with the constants for minus powers.', ...withMinus.cautions],
-  };
+  return withMinus;
 }

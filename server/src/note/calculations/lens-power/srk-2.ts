@@ -12,7 +12,7 @@ function correctionForLength(length: number): number {
   return length < 24.5 ? 0 : -0.5;
 }
 
-export const srk2 = calculation<SrkTEye & { targetD: number }, number>({
+export const srk2 = calculation<Omit<SrkTEye, 'lengthAdjusted' | 'constantForMinus'> & { targetD: number }, number>({
   name: 'lens-power-srk-2',
   topic: 'Lens power',
   definition: 'Lens power of the SRK II regression; kept for reading old records.',

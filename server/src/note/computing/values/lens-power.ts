@@ -1,4 +1,4 @@
-import { formulaSlugs, type ComputedName, type FormulaSlug } from '@sideport/schemas';
+import { formulaSlugs, formulaTitles, type ComputedName, type FormulaSlug } from '@sideport/schemas';
 import { repeatPrompts } from '../../calculations/lens-power/repeat-prompts.ts';
 import { formulaSpread } from '../../calculations/lens-power/spread.ts';
 import { predictionDifference } from '../../calculations/refraction/prediction-error.ts';
@@ -73,11 +73,12 @@ export const lensPowers: Definition<OperationFacts> = {
 };
 
 function spreadOf(powers: readonly Result[], at: Spot): readonly Result[] {
-  const known = powers.flatMap(({ name, outcome }) =>
-    outcome.ok && typeof outcome.value === 'number'
-      ? [{ formula: name.replace('lens-power-', ''), powerD: outcome.value }]
-      : [],
-  );
+  const known = formulaSlugs.flatMap((slug) => {
+    const outcome = powers.find(({ name }) => name === `lens-power-${slug}`)?.outcome;
+    return outcome?.ok === true && typeof outcome.value === 'number'
+      ? [{ formula: formulaTitles[slug], powerD: outcome.value }]
+      : [];
+  });
   if (known.length < 2) return [];
   const inputs = Object.fromEntries(
     known.map(({ formula, powerD }) => [formula, { ok: true, value: powerD, unit: 'D' } as const]),

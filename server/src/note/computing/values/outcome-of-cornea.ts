@@ -9,12 +9,13 @@ import {
   magnitudeOfError,
   targetInducedAstigmatism,
 } from '../../calculations/astigmatism/treatment.ts';
-import { refused } from '../../calculations/outcome.ts';
+import { refused, type Outcome } from '../../calculations/outcome.ts';
 import type { Vector } from '../../calculations/quantities.ts';
+import { refractiveAstigmatism } from '../../calculations/refraction/refractive-astigmatism.ts';
 import type { Definition } from '../definition.ts';
 import type { FollowUpFacts } from '../follow-up-facts.ts';
 import { from, withCautions, type Known } from '../known.ts';
-import { result, type Spot } from '../result.ts';
+import { result, spotOf, type Spot } from '../result.ts';
 
 const NONE: Known<Vector> = { ok: true, value: { magnitude: 0, axis: null }, unit: 'D' };
 
@@ -39,8 +40,45 @@ export const changeOfCornea: Definition<FollowUpFacts> = {
   },
 };
 
-/** The change held against the one that would have left no corneal astigmatism. */
-export const treatmentOfCornea: Definition<FollowUpFacts> = {
+/** Both corneas under one index, and what was added between them. */
+function corneas({ operation, noOperation, cornea }: FollowUpFacts) {
+  const before = operation?.cornea.usual.astigmatism ?? noOperation;
+  const after = cornea.usual.astigmatism;
+  return { before, after, induced: from({ before, after }, inducedAstigmatism) };
+}
+
+function spotOfKeratometry({ note, spot }: FollowUpFacts): Spot | undefined {
+  const { keratometry } = note;
+  return keratometry === undefined ? undefined : spot(keratometry.k2, keratometry.k1, keratometry.$);
+}
+
+/** What is judged: the cornea before and after, or, of a toric lens, the cornea before and the refraction after. */
+interface Judged {
+  readonly at: Spot;
+  readonly after: Known<Vector>;
+  readonly caution: string;
+}
+
+function judged(facts: FollowUpFacts): Judged | undefined {
+  const { operation, note, refraction } = facts;
+  if (operation?.note.lens?.cylinder === undefined) {
+    const at = spotOfKeratometry(facts);
+    const caution = 'The target is taken as no corneal astigmatism; the plan does not record another.';
+    return at && { at, after: facts.cornea.usual.astigmatism, caution };
+  }
+  if (note.refraction === undefined) return undefined;
+  return {
+    at: spotOf(note.refraction),
+    after: from({ given: refraction.refraction, vertex: refraction.vertexMm }, ({ given, vertex }) =>
+      refractiveAstigmatism({ refraction: given, vertexMm: vertex }),
+    ),
+    caution:
+      'Toric lens: the cornea before against the refraction after, at the corneal plane; the target is taken as no astigmatism.',
+  };
+}
+
+/** The change held against the one that would have left no astigmatism. */
+export const treatmentOfAstigmatism: Definition<FollowUpFacts> = {
   names: [
     'target-induced-astigmatism',
     'difference-vector',
@@ -51,52 +89,23 @@ export const treatmentOfCornea: Definition<FollowUpFacts> = {
     'index-of-success',
   ],
   compute: (facts) => {
-    const at = spotOfKeratometry(facts);
-    const { before, after, induced } = corneas(facts);
-    if (at === undefined || !induced.ok) return [];
-    const cautions = [targetCaution(facts)];
-    const aimed = withCautions(
-      from({ before, target: NONE }, (given) => targetInducedAstigmatism(given)),
-      cautions,
-    );
-    const left = withCautions(
-      from({ target: NONE, after }, (given) => differenceVector(given)),
-      cautions,
-    );
+    const what = judged(facts);
+    const { before } = corneas(facts);
+    if (what === undefined || !before.ok || !what.after.ok) return [];
+    const { at, after } = what;
+    const said = <V>(outcome: Outcome<V>): Outcome<V> => withCautions(outcome, [what.caution]);
+    const induced = from({ before, after }, inducedAstigmatism);
+    const aimed = from({ before, target: NONE }, targetInducedAstigmatism);
+    const left = from({ target: NONE, after }, differenceVector);
     const pair = { induced, aimed };
     return [
-      { name: 'target-induced-astigmatism', at, inputs: { before, target: NONE }, outcome: aimed },
-      { name: 'difference-vector', at, inputs: { target: NONE, after }, outcome: left },
-      result('magnitude-of-error', at, pair, (given) => withCautions(magnitudeOfError(given), cautions)),
-      result('angle-of-error', at, pair, (given) => withCautions(angleOfError(given), cautions)),
-      result('correction-index', at, pair, (given) => withCautions(correctionIndex(given), cautions)),
-      result('flattening-index', at, pair, (given) => withCautions(flatteningIndex(given), cautions)),
-      result('index-of-success', at, { difference: left, aimed }, (given) =>
-        withCautions(indexOfSuccess(given), cautions),
-      ),
+      { name: 'target-induced-astigmatism', at, inputs: { before, target: NONE }, outcome: said(aimed) },
+      { name: 'difference-vector', at, inputs: { target: NONE, after }, outcome: said(left) },
+      result('magnitude-of-error', at, pair, (given) => said(magnitudeOfError(given))),
+      result('angle-of-error', at, pair, (given) => said(angleOfError(given))),
+      result('correction-index', at, pair, (given) => said(correctionIndex(given))),
+      result('flattening-index', at, pair, (given) => said(flatteningIndex(given))),
+      result('index-of-success', at, { difference: left, aimed }, (given) => said(indexOfSuccess(given))),
     ];
   },
 };
-
-function targetCaution({ operation }: FollowUpFacts): string {
-  const toric = operation?.note.lens?.cylinder !== undefined;
-  return toric
-    ? 'The cornea alone, with no corneal astigmatism as target; the lens was to correct it, so judge by the refraction.'
-    : 'The target is taken as no corneal astigmatism; the plan does not record another.';
-}
-
-/** Both corneas under one index, and what was added between them. */
-export function corneas({ operation, noOperation, cornea }: FollowUpFacts) {
-  const before = operation?.cornea.usual.astigmatism ?? noOperation;
-  const after = cornea.usual.astigmatism;
-  const earlier: Known<Vector> = before.ok ? before : refused(`before the operation: ${before.because}`);
-  const induced = from({ before: before.ok || operation === undefined ? before : earlier, after }, (given) =>
-    inducedAstigmatism(given),
-  );
-  return { before, after, induced };
-}
-
-function spotOfKeratometry({ note, spot }: FollowUpFacts): Spot | undefined {
-  const { keratometry } = note;
-  return keratometry === undefined ? undefined : spot(keratometry.k2, keratometry.k1, keratometry.$);
-}
