@@ -6,7 +6,7 @@ import { knownChecks } from '../../server/src/note/checks/known-checks.ts';
 
 const folder = fileURLToPath(new URL('../../docs/checks/', import.meta.url));
 
-describe('docs/checks (made by: node tools/write-check-pages.mjs)', () => {
+describe('docs/checks (made by: npm run generate)', () => {
   it('has one page for each check, and no other', () => {
     const pages = readdirSync(folder).filter((name) => name !== 'README.md');
     expect(pages.toSorted()).toEqual(knownChecks.map(({ id }) => `${id}.md`).toSorted());
