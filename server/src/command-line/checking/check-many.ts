@@ -155,7 +155,7 @@ function keysOf(
   const digestOf = (folder: string, path: string): string => {
     const known = digests.get(folder);
     if (known !== undefined) return known;
-    const digest = contentHash(JSON.stringify(sets.notesAround(path).map((note) => byPath.get(note) ?? null)));
+    const digest = contentHash(JSON.stringify(sets.notesAround(path).map((note) => ordered(byPath.get(note) ?? null))));
     digests.set(folder, digest);
     return digest;
   };
@@ -167,6 +167,13 @@ function keysOf(
     const set = isNoteName(path) ? digestOf(sets.rootAround(path).folder, path) : '';
     return { text, file, department: own === null ? '' : (hashes.of(own) ?? ''), set, today: day };
   });
+}
+
+/** The name of the file apart, so that facts from the cache and facts just read are written alike. */
+function ordered(facts: FileFacts['facts']): unknown {
+  if (facts === null) return null;
+  const { file, ...rest } = facts;
+  return [file, rest];
 }
 
 /** The department file that counts for a note; null without any. */

@@ -1,0 +1,101 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { makeYear } from '../../tools/year/make-year.ts';
+import { MemoryFiles, run } from './memory-world.ts';
+
+class CountedFiles extends MemoryFiles {
+  get cached(): string {
+    return this.content.get('/notes/.sideport-cache/check.ndjson') ?? '';
+  }
+}
+
+const YEAR = Object.fromEntries([...makeYear({ operations: 34 })].map(({ file, text }) => [file, text]));
+const OPERATION = Object.keys(YEAR).find((file) => file.includes('OP-')) ?? '';
+const FOLLOW_UP = Object.keys(YEAR).find((file) => file.includes('FU-')) ?? '';
+const CHECK = ['check', '.', '--format', 'json', '--fail-on', 'never'];
+
+let files: CountedFiles;
+let program: string;
+
+beforeEach(() => {
+  files = new CountedFiles(YEAR);
+  program = 'build 1';
+});
+
+function check(extra: readonly string[] = [], now = new Date(2032, 1, 1)): Promise<{ out: string; code: number }> {
+  return run([...CHECK, ...extra], files, { program: () => program, now: () => now });
+}
+
+describe('the cache', () => {
+  test('gives the same report, byte for byte, and is used', async () => {
+    const first = await check();
+    const kept = files.cached;
+    expect(kept.split('\n').length).toBeGreaterThan(60);
+    const second = await check();
+    expect(second.out).toBe(first.out);
+    // Proof that it is used: a report that was tampered with comes back.
+    files.write('/notes/.sideport-cache/check.ndjson', kept.replaceAll('"severity":"error"', '"severity":"info"'));
+    expect((await check()).out).not.toBe(first.out);
+  });
+
+  test('hides itself from version control', async () => {
+    await check();
+    expect(files.content.get('/notes/.sideport-cache/.gitignore')).toBe('*\n');
+  });
+
+  test.each<[string, () => void]>([
+    [
+      'a note was edited',
+      () => files.write(`/notes/${OPERATION}`, (YEAR[OPERATION] ?? '').replace(/^eye: .*$/m, 'eye: both')),
+    ],
+    [
+      'the operation of a follow-up was edited',
+      () =>
+        files.write(
+          `/notes/${FOLLOW_UP.replace('FU-', 'OP-')}`,
+          (YEAR[FOLLOW_UP.replace('FU-', 'OP-')] ?? '').replace('eye: right', 'eye: left'),
+        ),
+    ],
+    ['another note took the same id', () => files.write('/notes/2031-01/twin.opnote.yaml', YEAR[OPERATION] ?? '')],
+    ['a note was taken away', () => files.content.delete(`/notes/${OPERATION}`)],
+    [
+      'the department file changed',
+      () => files.write('/notes/sideport.yaml', (YEAR['sideport.yaml'] ?? '').replace('model: HX-1', 'model: HX-9')),
+    ],
+    ['the department file went', () => files.content.delete('/notes/sideport.yaml')],
+    ['another build runs', () => void (program = 'build 2')],
+    [
+      'the cache was cut off in the middle',
+      () => files.write('/notes/.sideport-cache/check.ndjson', files.cached.slice(0, files.cached.length / 2)),
+    ],
+    [
+      'the cache holds nonsense',
+      () => files.write('/notes/.sideport-cache/check.ndjson', files.cached.replaceAll('{"', '{')),
+    ],
+  ])('is right after %s', async (_what, change) => {
+    await check();
+    change();
+    const anew = await check(['--no-cache']);
+    // Once to find out what is no longer true, once from what was kept of that.
+    expect((await check()).out).toBe(anew.out);
+    expect((await check()).out).toBe(anew.out);
+  });
+
+  test('is right on another day', async () => {
+    await check();
+    const later = new Date(2040, 0, 1);
+    expect((await check([], later)).out).toBe((await check(['--no-cache'], later)).out);
+  });
+
+  test('is right for another department file', async () => {
+    await check();
+    files.write('/other.yaml', (YEAR['sideport.yaml'] ?? '').replace('model: HX-1', 'model: HX-9'));
+    const given = ['--department', '/other.yaml'];
+    expect((await check(given)).out).toBe((await check([...given, '--no-cache'])).out);
+  });
+
+  test('is not written for a few notes, nor with --no-cache', async () => {
+    await run(['check', OPERATION], files, { program: () => program });
+    await check(['--no-cache']);
+    expect(files.cached).toBe('');
+  });
+});
