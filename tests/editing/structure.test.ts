@@ -90,7 +90,7 @@ describe('names', () => {
     for (const { thing, name } of mentionsIn(reading))
       counts.set(`${thing} ${name}`, (counts.get(`${thing} ${name}`) ?? 0) + 1);
     expect(Object.fromEntries(counts)).toMatchObject({
-      'note OP-2031-0417': 1,
+      'note OP-2025-0417': 1,
       'patient P-3107': 1,
       'lens HX-1': 3,
       'lens HT-3': 1,
