@@ -18,9 +18,8 @@ function keratometry(mean: number, { magnitude, axis }: Vector, indent: string):
 
 /** A refraction with this spherical equivalent; the sphere is a multiple of a quarter, as glasses are. */
 function refraction(equivalentD: number, axis: number): string {
-  const eighth = Math.round(equivalentD * 8);
-  const cylinder = eighth % 2 === 0 ? -0.5 : -0.75;
-  const sphere = equivalentD - cylinder / 2;
+  const cylinder = Math.round(equivalentD * 8) % 2 === 0 ? -0.5 : -0.75;
+  const sphere = Math.round((equivalentD - cylinder / 2) * 4) / 4;
   return `${signed(sphere)} / ${signed(cylinder)} x ${axis}`;
 }
 

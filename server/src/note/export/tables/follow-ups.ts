@@ -4,7 +4,7 @@ import { amount, logmar, word } from '../cell-values.ts';
 import type { LeavingDates, LeavingFollowUp } from '../leaving.ts';
 import type { Table } from '../table.ts';
 import { columnsOf } from './column.ts';
-import { keratometry, refractionPart } from './eye-values.ts';
+import { keratometry, meridian, refractionPart } from './eye-values.ts';
 
 const { text, key, term, number, date } = columnsOf<LeavingFollowUp>();
 
@@ -38,11 +38,17 @@ export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
       number('k1_mm', 'Flat keratometry, where written as a radius', 'mm', ({ note }) =>
         keratometry(note.keratometry?.k1, 'mm'),
       ),
+      number('k1_meridian_deg', 'Meridian of the flat keratometry', 'deg', ({ note }) =>
+        meridian(note.keratometry?.k1),
+      ),
       number('k2_d', 'Steep keratometry, where written in dioptres', 'D', ({ note }) =>
         keratometry(note.keratometry?.k2, 'D'),
       ),
       number('k2_mm', 'Steep keratometry, where written as a radius', 'mm', ({ note }) =>
         keratometry(note.keratometry?.k2, 'mm'),
+      ),
+      number('k2_meridian_deg', 'Meridian of the steep keratometry', 'deg', ({ note }) =>
+        meridian(note.keratometry?.k2),
       ),
       number('pressure_mmhg', 'Intraocular pressure', 'mmHg', ({ note }) => amount(note.pressure)),
       term('wound', 'Wound', leakTests, ({ note }) => word(note.wound)),
