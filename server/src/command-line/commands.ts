@@ -26,6 +26,11 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/show.ts')).show,
   },
   {
+    name: 'export',
+    summary: 'writes notes as data: JSON, tables, Parquet or FHIR, with codes or without identifiers',
+    load: async () => (await import('./commands/export.ts')).exportNotes,
+  },
+  {
     name: 'explain',
     summary: 'explains a check, or lists them all',
     load: async () => (await import('./commands/explain.ts')).explain,

@@ -1,6 +1,6 @@
-import { mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { closeSync, mkdirSync, openSync, readFileSync, readdirSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { FileProblem, type Files } from './world.ts';
+import { FileProblem, type Files, type FileWriter } from './world.ts';
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
@@ -20,6 +20,11 @@ export const nodeFiles: Files = {
       mkdirSync(dirname(file), { recursive: true });
       writeFileSync(file, data);
     }),
+  create: (file) =>
+    plainly(() => {
+      mkdirSync(dirname(file), { recursive: true });
+      return writerOf(openSync(file, 'w'));
+    }),
   kind: (path) => {
     const stat = statSync(path, { throwIfNoEntry: false });
     return stat === undefined ? null : stat.isDirectory() ? 'folder' : 'file';
@@ -32,6 +37,34 @@ export const nodeFiles: Files = {
       }),
     ),
 };
+
+/** Pieces are gathered, because a system call for every line of a table would be slow. */
+const GATHERED = 1 << 16;
+
+function writerOf(descriptor: number): FileWriter {
+  let waiting: Uint8Array[] = [];
+  let size = 0;
+  const flush = (): void => {
+    const all = Buffer.concat(waiting);
+    for (let at = 0; at < all.length;) at += writeSync(descriptor, all, at);
+    waiting = [];
+    size = 0;
+  };
+  return {
+    write: (data) =>
+      plainly(() => {
+        const bytes = typeof data === 'string' ? Buffer.from(data) : data;
+        waiting.push(bytes);
+        size += bytes.length;
+        if (size >= GATHERED) flush();
+      }),
+    close: () =>
+      plainly(() => {
+        flush();
+        closeSync(descriptor);
+      }),
+  };
+}
 
 function plainly<T>(work: () => T): T {
   try {

@@ -29,10 +29,18 @@ export interface Files {
   /** The text as stored, a byte order mark included. */
   read(file: string): string;
   write(file: string, data: string | Uint8Array): void;
+  /** Begins a file that is written piece by piece; folders above it are made. */
+  create(file: string): FileWriter;
   /** null where nothing stands. */
   kind(path: string): 'file' | 'folder' | null;
   /** What stands directly in a folder; links are left out, so that no walk goes in circles. */
   list(folder: string): readonly FolderEntry[];
+}
+
+/** A file being written. */
+export interface FileWriter {
+  write(data: string | Uint8Array): void;
+  close(): void;
 }
 
 export interface FolderEntry {

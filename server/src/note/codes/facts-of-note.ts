@@ -21,7 +21,7 @@ export function codingFacts(note: Operation): CodingFacts {
   const aids = note['pupil-aid']?.items ?? [];
   const aid = (kind: string): Fact<true> | undefined => {
     const at = aids.findIndex((one) => one.kind?.value === kind);
-    return at < 0 ? undefined : fact(true, `pupil-aid[${at}].kind`);
+    return at < 0 ? undefined : { ...fact(true, `pupil-aid[${at}].kind`), says: kind };
   };
   const earlier = procedure && EARLIER[procedure.value];
   return present({
@@ -30,8 +30,14 @@ export function codingFacts(note: Operation): CodingFacts {
     extraction: extraction(note),
     earlierLens: earlier && fact(earlier, 'procedure'),
     lensImplanted: lensImplanted(note),
-    scleralFixation: lens?.placed?.value === 'scleral fixation' ? fact(true, 'lens.placed') : undefined,
-    tensionRing: ring?.used?.value && ring.result?.value !== 'removed again' ? fact(true, 'ring.used') : undefined,
+    scleralFixation:
+      lens?.placed?.value === 'scleral fixation'
+        ? { ...fact(true, 'lens.placed'), says: lens.placed.value }
+        : undefined,
+    tensionRing:
+      ring?.used?.value && ring.result?.value !== 'removed again'
+        ? { ...fact(true, 'ring.used'), says: 'yes' }
+        : undefined,
     irisHooks: aid('iris hooks'),
     expansionRing: aid('expansion ring'),
     vitrectomy:
@@ -39,7 +45,8 @@ export function codingFacts(note: Operation): CodingFacts {
       (vitrectomy.approach
         ? fact(vitrectomy.approach.value, 'vitrectomy.approach')
         : fact('approach not stated', 'vitrectomy')),
-    iridotomy: procedure?.value === 'peripheral iridotomy' ? fact(true, 'procedure') : undefined,
+    iridotomy:
+      procedure?.value === 'peripheral iridotomy' ? { ...fact(true, 'procedure'), says: procedure.value } : undefined,
     posteriorCapsuleTorn: capsuleTorn(note),
     complications: complications(note).filter(({ value }) => value !== RUPTURE),
     chosen: (note.codes?.items ?? []).flatMap(({ system, code }, at) =>
@@ -77,11 +84,12 @@ function extraction(note: Operation): Fact<Extraction> | undefined {
 
 /** Where the lens lies says it best; without that a power, and at last the name of the procedure. */
 function lensImplanted({ lens, procedure }: Operation): Fact<boolean> | undefined {
-  if (lens?.placed) return fact(lens.placed.value !== 'none', 'lens.placed');
-  if (lens?.power) return fact(true, 'lens.power');
+  if (lens?.placed) return { ...fact(lens.placed.value !== 'none', 'lens.placed'), says: lens.placed.value };
+  if (lens?.power) return { ...fact(true, 'lens.power'), says: lens.power.text };
   if (!procedure) return undefined;
-  if (/with lens$|^secondary lens$|^lens exchange$/u.test(procedure.value)) return fact(true, 'procedure');
-  return EXTRACTIONS[procedure.value] ? fact(false, 'procedure') : undefined;
+  if (/with lens$|^secondary lens$|^lens exchange$/u.test(procedure.value))
+    return { ...fact(true, 'procedure'), says: procedure.value };
+  return EXTRACTIONS[procedure.value] ? { ...fact(false, 'procedure'), says: procedure.value } : undefined;
 }
 
 function capsuleTorn(note: Operation): Fact<true> | undefined {
@@ -89,5 +97,5 @@ function capsuleTorn(note: Operation): Fact<true> | undefined {
     ...(note['capsule-state']?.posterior?.value === 'torn' ? ['capsule-state.posterior'] : []),
     ...complications(note).flatMap((one) => (one.value === RUPTURE ? one.from : [])),
   ];
-  return from.length > 0 ? { value: true, from } : undefined;
+  return from.length > 0 ? { value: true, from, says: 'torn' } : undefined;
 }

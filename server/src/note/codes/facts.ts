@@ -3,6 +3,8 @@ export interface Fact<T> {
   readonly value: T;
   /** Field paths, such as `lens.placed`. */
   readonly from: readonly string[];
+  /** What stands there, where the fact itself is only yes or no. */
+  readonly says?: string;
 }
 
 export type Extraction = 'phacoemulsification' | 'extracapsular' | 'intracapsular';

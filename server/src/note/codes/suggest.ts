@@ -65,7 +65,9 @@ function written(
         codeSource: entry.source ?? entry.status,
         kind,
         order: suggestions.length + 1,
-        because: draft.facts.flatMap((fact) => fact.from.map((field) => ({ field, value: String(fact.value) }))),
+        because: draft.facts.flatMap((fact) =>
+          fact.from.map((field) => ({ field, value: fact.says ?? String(fact.value) })),
+        ),
         rule: draft.rule,
         wouldChange: draft.wouldChange,
       });

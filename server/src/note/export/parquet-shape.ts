@@ -1,4 +1,4 @@
-import type { SchemaElement } from 'hyparquet';
+import type { SchemaElement } from 'hyparquet-writer';
 import type { Cell, Cells, ColumnType, Table } from './table.ts';
 
 /** A value as a Parquet file holds it. */

@@ -47,7 +47,8 @@ function isQuantity(value: unknown): value is Quantity {
 function parts(value: unknown, typed: readonly string[]): Record<string, Json> {
   const result: Record<string, Json> = {};
   if (typeof value !== 'object' || value === null) return result;
-  for (const [key, member] of Object.entries(value)) {
+  for (const [name, member] of Object.entries(value)) {
+    const key = name.replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
     if (typeof member === 'number') result[key] = typed.find((text) => Number(text) === member) ?? String(member);
     else if (typeof member === 'string' || typeof member === 'boolean' || member === null) result[key] = member;
     else if (member !== undefined) result[key] = parts(member, typed);

@@ -1,0 +1,103 @@
+import { RemovalCount } from '../../note/deidentify/removal.ts';
+import type { LeavingDates } from '../../note/export/leaving.ts';
+import { defineCommand } from '../command.ts';
+import { codeOptions, codesFromMemory, unconfirmedCodes } from '../exporting/code-options.ts';
+import { leavingRecords } from '../exporting/gather.ts';
+import { readKey } from '../exporting/key.ts';
+import { removalText } from '../exporting/removal-text.ts';
+import { writerFor } from '../exporting/writer-for.ts';
+import { findNotes } from '../find-notes.ts';
+import { NoteSets } from '../note-sets.ts';
+import type { Options } from '../options.ts';
+import { WrongUse } from '../world.ts';
+
+const options = {
+  as: {
+    kind: 'choice',
+    value: 'FORM',
+    choices: ['json', 'ndjson', 'csv', 'parquet', 'fhir'],
+    fallback: 'json',
+    about: 'how the data are written',
+  },
+  output: { kind: 'text', value: 'PATH', about: 'a file, or a folder where there are several files' },
+  codes: {
+    kind: 'choice',
+    value: 'SET',
+    choices: ['none', 'icd10cm', 'icd10-opcs4'],
+    fallback: 'none',
+    about: 'suggests codes with their reasons',
+  },
+  'code-table': { kind: 'text', value: 'FILE', about: "the department's own entries of one code table" },
+  'code-map': { kind: 'text', value: 'FILE', about: 'your own map to codes of a system that you have a licence for' },
+  deidentify: { kind: 'flag', about: 'takes out what could name a person; free text is withheld' },
+  dates: {
+    kind: 'choice',
+    value: 'HOW',
+    choices: ['year', 'shifted', 'days'],
+    fallback: 'year',
+    about: 'how dates leave when identifiers are taken out',
+  },
+  'keep-text': { kind: 'flag', about: 'keeps free text although it may name people' },
+  key: { kind: 'text', value: 'FILE', about: 'the key of the pseudonyms, kept apart from the notes' },
+  unguarded: { kind: 'flag', about: 'csv: leaves text that a spreadsheet would run as a formula' },
+  bom: { kind: 'flag', about: 'csv: begins with a byte order mark, for spreadsheets' },
+  department: { kind: 'text', value: 'FILE', about: 'uses this department file for every note' },
+} as const satisfies Options;
+
+export const exportNotes = defineCommand({
+  operands: 'PATH...',
+  about:
+    'Writes notes as data: JSON, JSON Lines (ndjson), tables (csv, parquet) or FHIR R4 documents, in the order of their\n' +
+    'ids, decimals as written. Tables and FHIR files go into a folder. Codes are suggestions for a coder to confirm.',
+  options,
+  run: async ({ values, paths }, world) => {
+    if (paths.length === 0) throw new WrongUse('Say which notes to export: sideport export PATH...');
+    if (!values.deidentify && (values['keep-text'] || values.key !== undefined || values.dates !== 'year')) {
+      throw new WrongUse('--dates, --key and --keep-text belong to --deidentify.');
+    }
+    if (values.codes === 'none' && (values['code-table'] !== undefined || values['code-map'] !== undefined)) {
+      throw new WrongUse('--code-table and --code-map need --codes icd10cm or --codes icd10-opcs4.');
+    }
+    if (values.as === 'fhir' && values.deidentify && values.dates === 'days') {
+      throw new WrongUse('A FHIR document needs a date: with --as fhir choose --dates year or --dates shifted.');
+    }
+    const { inputs, missing } = await findNotes(paths, world);
+    if (inputs.length === 0) throw new WrongUse(missing.join('\n'));
+    const sets = new NoteSets(world, values.department);
+    const say = (text: string | undefined): void => {
+      if (text !== undefined) world.stderr.write(`${text}\n`);
+    };
+    const codes =
+      values.codes === 'none' ? undefined : codeOptions(values.codes, values['code-table'], values['code-map'], world);
+    const folders = inputs.flatMap(({ path }) => (path === null ? [] : [sets.rootAround(path).folder]));
+    const key = values.deidentify ? readKey(values.key, folders, world) : undefined;
+    const deidentify = key && { dates: values.dates, keepText: values['keep-text'], keyedHash: key.keyedHash };
+    const dates: LeavingDates = deidentify ? values.dates : 'as recorded';
+    const writer = await writerFor(
+      {
+        form: values.as,
+        output: values.output,
+        dates,
+        withCodes: codes !== undefined,
+        guard: !values.unguarded,
+        mark: values.bom,
+      },
+      world,
+    );
+    const removed = new RemovalCount();
+    const problems = [...missing];
+    const leavingOptions = { ...(codes ? { codes } : {}), ...(deidentify ? { deidentify } : {}) };
+    const fromMemory = new Set<string>();
+    for await (const record of leavingRecords({ inputs, sets, options: leavingOptions, removed, problems }, world)) {
+      writer.add(record);
+      for (const code of codesFromMemory(record.leaving)) fromMemory.add(code);
+    }
+    writer.finish();
+    for (const remark of writer.remarks) say(remark);
+    say(key?.remark);
+    say(unconfirmedCodes(fromMemory));
+    if (deidentify) say(removalText(removed.list()));
+    for (const problem of problems) say(problem);
+    return problems.length > 0 ? 2 : 0;
+  },
+});

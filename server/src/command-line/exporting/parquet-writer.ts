@@ -1,0 +1,71 @@
+import { join } from 'node:path';
+import { ByteWriter, ParquetWriter, type Writer } from 'hyparquet-writer';
+import { parquetRow, parquetSchema, type ParquetValue } from '../../note/export/parquet-shape.ts';
+import { dataPackage } from '../../note/export/table-schema.ts';
+import type { FilledTable } from '../../note/export/tables/all-tables.ts';
+import type { FileWriter, Files } from '../world.ts';
+import type { RecordWriter } from './record-writer.ts';
+
+/** Rows held before they are written as one group; the memory needed grows with this and not with the notes. */
+const GROUP = 1000;
+
+/** Each table as a Parquet file of its own in a folder, with a descriptor of all. */
+export function parquetWriter(
+  tables: readonly FilledTable[],
+  folder: string,
+  files: Files,
+  remarks: readonly string[],
+): RecordWriter {
+  const writers = tables.map((filled) => oneTable(filled, files.create(join(folder, `${filled.table.name}.parquet`))));
+  return {
+    add: (record) => {
+      for (const writer of writers) writer.add(record);
+    },
+    finish: () => {
+      for (const writer of writers) writer.finish();
+      const described = dataPackage(
+        tables.map(({ table }) => table),
+        { format: 'parquet', guard: false, remarks },
+      );
+      files.write(join(folder, 'datapackage.json'), `${JSON.stringify(described, null, 2)}\n`);
+    },
+    remarks: [],
+  };
+}
+
+function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWriter {
+  const parquet = new ParquetWriter({ writer: bytesInto(file), schema: parquetSchema(table), createdBy: 'Sideport' });
+  let rows: Record<string, ParquetValue>[] = [];
+  const flush = (): void => {
+    if (rows.length === 0) return;
+    const group = rows;
+    rows = [];
+    // Writing into memory is done at once; the promise is only for writers that wait for a network.
+    void parquet.write({
+      columnData: table.columns.map(({ name }) => ({ name, data: group.map((row) => row[name]) })),
+      rowGroupSize: GROUP,
+    });
+  };
+  return {
+    add: ({ leaving }) => {
+      for (const cells of rowsOf(leaving)) rows.push(parquetRow(table, cells));
+      if (rows.length >= GROUP) flush();
+    },
+    finish: () => {
+      flush();
+      void parquet.finish();
+      file.close();
+    },
+    remarks: [],
+  };
+}
+
+/** A writer of bytes that hands them on after each group instead of keeping them. */
+function bytesInto(file: FileWriter): Writer {
+  const bytes = new ByteWriter();
+  const handOn = (): void => {
+    file.write(new Uint8Array(bytes.buffer.slice(0, bytes.index)));
+    bytes.index = 0;
+  };
+  return Object.assign(bytes, { flush: handOn, finish: handOn });
+}

@@ -1,0 +1,22 @@
+import type { Leaving } from '../../note/export/leaving.ts';
+import type { FileWriter, World } from '../world.ts';
+
+/** One record on its way out. */
+export interface LeavingRecord {
+  readonly leaving: Leaving;
+  /** How many places of the note could not be read. */
+  readonly unread: number;
+}
+
+/** Takes records one by one, so that their number does not count. */
+export interface RecordWriter {
+  add(record: LeavingRecord): void;
+  finish(): void;
+  /** Sentences for the person who exports: what was left out, and why. */
+  readonly remarks: readonly string[];
+}
+
+/** Standard output as a file that is never closed. */
+export function standardOutput({ stdout }: World): FileWriter {
+  return { write: (data) => stdout.write(data), close: () => undefined };
+}
