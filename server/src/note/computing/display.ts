@@ -40,16 +40,17 @@ function displayList(items: readonly ComputedData[]): string {
   return items
     .map((item) => {
       if (typeof item === 'string') return item;
-      const [what, due, days] = [part(item, 'what'), part(item, 'due'), part(item, 'days')];
-      if (typeof what === 'string')
-        return typeof days === 'number' ? `${what} (${days} days)` : `${what} ${String(due)}`;
+      const what = part(item, 'what');
+      if (typeof what === 'string') return `${what} ${String(part(item, 'due'))}`;
       return `${String(part(item, 'figure'))} [${String(part(item, 'citation'))}]`;
     })
     .join('; ');
 }
 
+const isList = (value: ComputedData): value is readonly ComputedData[] => Array.isArray(value);
+
 function displayObject(value: ComputedData, unit: string): string {
-  if (Array.isArray(value)) return displayList(value);
+  if (isList(value)) return displayList(value);
   if (part(value, 'magnitude') !== undefined)
     return displayVector({ magnitude: numberAt(value, 'magnitude'), axis: axisAt(value) });
   if (part(value, 'power') !== undefined)
@@ -66,12 +67,27 @@ export function displayData(value: ComputedData, unit: string): string {
   return typeof value === 'string' ? value : value === null ? 'none' : displayObject(value, unit);
 }
 
+const LONGEST_WHAT = 32;
+
+const daysOf = (review: ComputedData): number => numberAt(review, 'days');
+
+/** The review that is longest overdue, and how many more there are: short enough to stand behind a line. */
+function displayOverdue(reviews: readonly ComputedData[]): string {
+  const longest = reviews.toSorted((a, b) => daysOf(b) - daysOf(a))[0];
+  if (longest === undefined) return 'none';
+  const what = String(part(longest, 'what'));
+  const short = what.length > LONGEST_WHAT ? `${what.slice(0, LONGEST_WHAT - 1).trimEnd()}…` : what;
+  const more = reviews.length === 1 ? '' : ` and ${reviews.length - 1} more`;
+  return `${short} by ${daysOf(longest)} days${more}`;
+}
+
 /** Words that a calculation writes with hyphens, as names; a date keeps its own. */
 const spoken = (text: string): string => (/^\d{4}-/u.test(text) ? text : text.replaceAll('-', ' '));
 
 /** A computed value as a person reads it. */
 export function display(name: ComputedName, value: ComputedData, unit: string): string {
   if (typeof value === 'string') return spoken(value);
+  if (name === 'overdue-reviews' && isList(value)) return displayOverdue(value);
   if (typeof value !== 'number') return displayData(value, unit);
   if (name === 'rupture-risk') return displayShare(value, 1);
   if (name === 'capsulotomy-covered-share') return displayShare(value);

@@ -40,9 +40,14 @@ export const changeOfCornea: Definition<FollowUpFacts> = {
   },
 };
 
+/** What the operation's note lacks is said to be lacking there, not in the note of the visit. */
+function earlier<T>(known: Known<T> | undefined): Known<T> | undefined {
+  return known === undefined || known.ok ? known : refused(`before the operation, ${known.because}`);
+}
+
 /** Both corneas under one index, and what was added between them. */
 function corneas({ operation, noOperation, cornea }: FollowUpFacts) {
-  const before = operation?.cornea.usual.astigmatism ?? noOperation;
+  const before = earlier(operation?.cornea.usual.astigmatism) ?? noOperation;
   const after = cornea.usual.astigmatism;
   return { before, after, induced: from({ before, after }, inducedAstigmatism) };
 }
