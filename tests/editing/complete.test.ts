@@ -1,6 +1,4 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { complete } from '../../server/src/note/editing/complete.ts';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
 import { choose, labelsAt, proposalsAt } from './mark.ts';
 
@@ -164,22 +162,5 @@ describe('values', () => {
     expect(labelsAt('opnote: 1\neye: "le‸')).toEqual([]);
     expect(labelsAt('opnote: 1\nfree-text: |\n  the eye: ‸\n')).toEqual([]);
     expect(labelsAt('opnote: 1\nunheard-of: ‸')).toEqual([]);
-  });
-});
-
-describe('a note typed letter by letter', () => {
-  const sample = readFileSync(new URL('../../samples/sound/long-eye-ring.opnote.yaml', import.meta.url), 'utf8');
-
-  it('is answered at every letter, and nothing typed is lost outside the word at the cursor', () => {
-    for (let offset = 0; offset <= sample.length; offset++) {
-      const text = sample.slice(0, offset);
-      const lineStart = text.lastIndexOf('\n') + 1;
-      for (const { replace, insert } of complete({ reading: readNote(text), surroundings: {} }, offset)) {
-        expect(
-          replace.start >= lineStart && replace.end === offset,
-          `${JSON.stringify(replace)} ${offset} ${insert}`,
-        ).toBe(true);
-      }
-    }
   });
 });

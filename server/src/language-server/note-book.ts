@@ -1,8 +1,9 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Around } from '../note/editing/around.ts';
+import { computeNote, type ComputedNote } from '../note/computing/compute-note.ts';
 import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
-import { reviewReading, type Review, type Surroundings } from '../note/review.ts';
+import { contextOf, reviewReading, type Review, type Surroundings } from '../note/review.ts';
 import { decoded, isDepartment, nameWithin } from './addresses.ts';
 import { lineIndexOf, type LineIndex } from './line-index.ts';
 import type { LiveSet } from './live-set.ts';
@@ -17,7 +18,8 @@ export interface OpenNote {
   readonly reading: NoteReading;
   readonly set: LiveSet | null;
   readonly around: Around;
-  /** Made when it is first asked for. */
+  /** Made when it is first asked for, as is the review. */
+  readonly computed: ComputedNote;
   readonly review: Review;
 }
 
@@ -58,7 +60,10 @@ export class NoteBook {
       reading: known.reading,
       set,
       around: { reading: known.reading, surroundings },
-      // Asked for by some requests only.
+      // A question right behind an edit does not wait for the checks.
+      get computed() {
+        return currentReview(known, set, surroundings)?.computed ?? computeNote(contextOf(known.reading, surroundings));
+      },
       get review() {
         return reviewOf(known, set, surroundings);
       },
@@ -94,13 +99,17 @@ export class NoteBook {
   }
 }
 
-function reviewOf(known: Known, set: LiveSet | null, surroundings: Surroundings): Review {
+function currentReview(known: Known, set: LiveSet | null, { today }: Surroundings): Review | undefined {
   const { reviewed } = known;
-  const revision = set?.revision ?? 0;
-  const today = surroundings.today ?? '';
-  if (reviewed?.set === set && reviewed.revision === revision && reviewed.today === today) return reviewed.review;
+  const isCurrent = reviewed?.set === set && reviewed.revision === (set?.revision ?? 0) && reviewed.today === today;
+  return isCurrent ? reviewed.review : undefined;
+}
+
+function reviewOf(known: Known, set: LiveSet | null, surroundings: Surroundings): Review {
+  const current = currentReview(known, set, surroundings);
+  if (current !== undefined) return current;
   const review = reviewReading(known.reading, surroundings);
-  known.reviewed = { review, set, revision, today };
+  known.reviewed = { review, set, revision: set?.revision ?? 0, today: surroundings.today ?? '' };
   return review;
 }
 

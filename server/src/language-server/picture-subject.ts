@@ -15,14 +15,14 @@ export interface PictureSubject {
 
 /** A follow-up shows its operation, with what the visit found; other notes but operations show nothing. */
 export function subjectOf(note: OpenNote): PictureSubject | undefined {
-  const { reading, review, set } = note;
+  const { reading, computed, set } = note;
   if (reading.kind === 'operation') {
     const visits = visitsOf(note, reading.note.id?.value);
     const achieved = visits.map((visit) => achievedIn(visit, note)).find((vector) => vector !== undefined);
     const followUps = visits.flatMap((visit) => (visit.kind === 'follow-up' ? [visit.note] : []));
     return {
       scene: sceneOf(reading.note, followUps),
-      vectors: astigmatismOf(review.computed, achieved && withoutPlace(achieved)),
+      vectors: astigmatismOf(computed, achieved && withoutPlace(achieved)),
       own: true,
     };
   }

@@ -18,7 +18,7 @@ export function computedValues(server: Server): void {
       const { besideLines } = await server.settings.of(note.uri);
       if (!besideLines) return [];
       const [start, end] = [note.lines.offsetAt(range.start), note.lines.offsetAt(range.end)];
-      return valuesBeside(note.reading, note.review.computed)
+      return valuesBeside(note.reading, note.computed)
         .filter(({ at }) => at >= start && at <= end)
         .map((beside) => hintOf(beside, note));
     }),
@@ -27,7 +27,7 @@ export function computedValues(server: Server): void {
     forNote<CodeLensParams, CodeLens[]>(server, 'textDocument/codeLens', [], async (note) => {
       const { aboveSections } = await server.settings.of(note.uri);
       if (!aboveSections || !server.can().commands.has(editorCommands.showComputed)) return [];
-      return countsAbove(note.reading, note.review.computed).map((above) => lensOf(above, note));
+      return countsAbove(note.reading, note.computed).map((above) => lensOf(above, note));
     }),
   );
 }

@@ -7,7 +7,7 @@ export function hover(server: Server): void {
   server.connection.onHover(
     forNote<HoverParams, Hover | null>(server, 'textDocument/hover', null, (note, { position }) => {
       const offset = note.lines.offsetAt(position);
-      const explanation = explainAt(note.reading, note.review.computed, offset);
+      const explanation = explainAt(note.reading, note.computed, offset);
       if (explanation === undefined) return null;
       const markdown = server.can().markdownHover;
       return {

@@ -37,7 +37,7 @@ export function ownRequests(server: Server): void {
     guard<NoteParams, Page | null>(askServer.computedValues, null, ({ uri }) => {
       const note = notes.note(uri);
       if (note === undefined) return null;
-      return { title: 'What was computed, and from what', markdown: computedPage(note.review.computed) };
+      return { title: 'What was computed, and from what', markdown: computedPage(note.computed) };
     }),
   );
   connection.onRequest(

@@ -22,6 +22,8 @@ const BEGUN = /^([ \t]*(?:- +)*)([^\s:#[\]{}'"|>&*!%@`-][^:#]*)?$/u;
  */
 export function complete(around: Around, offset: number): Proposals {
   const { text } = around.reading;
+  // Half a line end is the end of a line for editors and not for the reader.
+  if (text[offset - 1] === '\r') return [];
   const line = lineBehindMark(text, offset);
   const written = text.slice(line.start, line.end);
   if (text.slice(line.start, offset).includes('#') && commentBegins(written, offset - line.start)) return [];

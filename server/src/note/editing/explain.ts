@@ -104,14 +104,36 @@ function term(plan: ValuePlan | GroupPlan | ListPlan, { spot, on }: Aim): readon
   return word.meaning === undefined ? understood : [...understood, `${word.word}: ${word.meaning}`];
 }
 
+/** The values worth a place beside their line in full, the others by name; the page of computed values has all. */
 function computedFor(computed: ComputedNote, path: Path): readonly ComputedExplanation[] {
   const here = computed.values.filter((value) => samePath(value.path, path));
-  const shown = here.slice(0, SHOWN).map(explainComputed);
-  const missing = computed.notComputed
-    .filter((each) => samePath(each.path, path))
-    .slice(0, SHOWN - shown.length)
-    .map((each) => ({ says: `${nameOf(each.name)}: not computed because ${each.because}`, rests: '', cautions: [] }));
-  return [...shown, ...missing];
+  const full = here.filter(({ inline }) => inline).slice(0, SHOWN);
+  const short = here.filter((value) => !full.includes(value)).slice(0, NAMED);
+  const cautioned = new Set<string>();
+  return [
+    ...full.map((value) => {
+      const cautions = value.cautions.filter((caution) => !cautioned.has(caution));
+      for (const caution of cautions) cautioned.add(caution);
+      return { ...explainComputed(value), cautions };
+    }),
+    ...(short.length === 0 ? [] : [named(short, cautioned)]),
+    ...computed.notComputed
+      .filter((each) => samePath(each.path, path))
+      .slice(0, SHOWN)
+      .map(({ name, because }) => ({
+        says: `${nameOf(name)}: not computed because ${because}`,
+        rests: '',
+        cautions: [],
+      })),
+  ];
+}
+
+function named(values: readonly ComputedValue[], cautioned: ReadonlySet<string>): ComputedExplanation {
+  return {
+    says: '',
+    rests: `Also computed: ${values.map(({ name, display }) => `${nameOf(name)} ${display}`).join('; ')}.`,
+    cautions: [...new Set(values.flatMap(({ cautions }) => cautions))].filter((caution) => !cautioned.has(caution)),
+  };
 }
 
 export function explainComputed(value: ComputedValue): ComputedExplanation {
@@ -123,8 +145,19 @@ export function explainComputed(value: ComputedValue): ComputedExplanation {
   };
 }
 
+/** Proper names within the names of computed values. */
+const SPELT: readonly (readonly [RegExp, string])[] = [
+  [/\bsrk t\b/u, 'SRK/T'],
+  [/\bholladay\b/u, 'Holladay'],
+  [/\bhoffer q\b/u, 'Hoffer Q'],
+  [/\bhaigis\b/u, 'Haigis'],
+  [/\bt2\b/u, 'T2'],
+  [/\blogmar\b/u, 'logMAR'],
+];
+
+/** The name of a computed value or a field as words. */
 export function nameOf(name: string): string {
-  return name.replace(/[-_]/gu, ' ');
+  return SPELT.reduce((words, [found, spelt]) => words.replace(found, spelt), name.replace(/[-_]/gu, ' '));
 }
 
 function ended(sentence: string): string {

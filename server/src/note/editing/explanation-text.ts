@@ -22,7 +22,7 @@ function paragraphs(explanation: Explanation, write: Write, strong: Write): read
     `${strong(title)}: ${write(meaning)}`,
     ...(expects.length === 0 ? [] : [write(expects.join(' '))]),
     ...computed.flatMap(({ says, rests, cautions }) => [
-      strong(says),
+      ...(says === '' ? [] : [strong(says)]),
       ...(rests === '' ? [] : [write(rests)]),
       ...cautions.map((caution) => write(`Caution: ${caution}`)),
     ]),

@@ -72,7 +72,7 @@ function vectorPart(kind: Kind, vector: AstigmatismVector, full: number): Part {
   const size = `${vector.magnitude.toFixed(2)} D`;
   const outward = (by: number) => pointAt(at, by, vector.meridian === null ? 0 : vector.meridian * 2);
   return {
-    words: `${name}: ${vector.meridian === null ? `${size}, no meridian` : `${size} @ ${meridianDegrees(vector.meridian)}`}`,
+    words: `${name}: ${vector.meridian === null ? `${size}, no meridian` : `${size} @ ${meridianDegrees(Math.round(vector.meridian))}`}`,
     from: vector,
     mark: lineBetween(CENTRE, at, line) + shape(at, colour),
     sample: (point) => sampleLine(point, line) + shape({ x: point.x + 22, y: point.y }, colour),

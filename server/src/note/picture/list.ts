@@ -25,14 +25,14 @@ export function listParts(
     const free = part.spots.find((spot) =>
       taken.every((other) => Math.hypot(other.x - spot.x, other.y - spot.y) > APART),
     );
-    // A part without a place has its number in the corner; a crowded one takes its best place all the same.
-    const at = free ?? part.spots[0] ?? { x: corner.x + 44 * waiting++, y: corner.y };
-    taken.push(at);
+    // A part whose place is missing has its number in the corner; a crowded one takes its best place all the same.
+    const at = free ?? part.spots[0] ?? (part.incomplete ? { x: corner.x + 44 * waiting++, y: corner.y } : undefined);
+    if (at !== undefined) taken.push(at);
     const lines = wrap(part.words, LINE_HOLDS);
     const height = lines.length * LINE_HEIGHT + 8;
     const row = listRow(part, index + 1, lines, { top, height });
     top += height;
-    return groups.draw(part.words, part.from, part.mark + tag(part, index + 1, at) + row);
+    return groups.draw(part.words, part.from, part.mark + (at === undefined ? '' : tag(part, index + 1, at)) + row);
   });
   return { svg: drawn.join(''), bottom: top };
 }

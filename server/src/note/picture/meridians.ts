@@ -10,6 +10,8 @@ import { foundAxisWords, meridianDegrees } from './words.ts';
 const STEEP: Attributes = { class: 'sp-line sp-meridian-line', 'stroke-dasharray': '22 8' };
 const AIMED: Attributes = { class: 'sp-line sp-lens-line', 'stroke-dasharray': '14 5 2 5' };
 const FOUND: Attributes = { class: 'sp-line sp-ink-line' };
+/** Numbers stand beside their line, by so many degrees, so that the other line does not cross them. */
+const BESIDE = 20;
 /** Where the marks stand while the optic's diameter is not recorded, in mm. */
 const USUAL_OPTIC = 6;
 
@@ -42,7 +44,7 @@ export function axisParts(scene: Scene, view: View): readonly Part[] {
       from: aimedAxis,
       mark: between(endsOf(view, centre, aimedAxis.axis, edge), AIMED) + ends.map(openCircle).join(''),
       sample: (at) => sampleLine(at, AIMED) + openCircle({ x: at.x + 22, y: at.y }),
-      spots: [1.9, 1.1].flatMap((at) => pointsAt(view, centre, aimedAxis.axis, at * SCALE)),
+      spots: pointsAt(view, centre, aimedAxis.axis - BESIDE, 1.9 * SCALE),
       incomplete: foundAxis === undefined,
     });
   }
@@ -53,7 +55,7 @@ export function axisParts(scene: Scene, view: View): readonly Part[] {
       from: foundAxis,
       mark: between(endsOf(view, centre, foundAxis.axis, edge), FOUND) + ends.map(filledSquare).join(''),
       sample: (at) => sampleLine(at, FOUND) + filledSquare({ x: at.x + 22, y: at.y }),
-      spots: [1.9, 1.1, 2.6].flatMap((at) => pointsAt(view, centre, foundAxis.axis + 180, at * SCALE)),
+      spots: pointsAt(view, centre, foundAxis.axis + BESIDE, 1.9 * SCALE),
       incomplete: aimedAxis === undefined,
     });
   }
@@ -82,7 +84,7 @@ function between([one, other]: readonly [End, End], attributes: Attributes): str
 }
 
 function openCircle(at: Point): string {
-  return element('circle', { cx: at.x, cy: at.y, r: 8, class: 'sp-line sp-lens-line sp-tag' });
+  return element('circle', { cx: at.x, cy: at.y, r: 11, class: 'sp-line sp-lens-line sp-tag' });
 }
 
 function filledSquare(at: Point): string {

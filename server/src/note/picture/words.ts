@@ -60,7 +60,8 @@ export function coverWords(cover: Cover | undefined): string {
   if (cover === undefined) return '';
   if (cover.kind === 'none') return '; it covers no part of the optic edge';
   if (cover.kind === 'all round') {
-    return `; it covers the optic edge all round, by ${millimetres(cover.least)} to ${millimetres(cover.greatest)}`;
+    const [least, greatest] = [millimetres(cover.least), millimetres(cover.greatest)];
+    return `; it covers the optic edge all round, by ${least}${least === greatest ? '' : ` to ${greatest}`}`;
   }
   const from = degrees(Math.round(asPosition(cover.toward - cover.halfOnCapsulotomy)));
   const to = degrees(Math.round(asPosition(cover.toward + cover.halfOnCapsulotomy)));
