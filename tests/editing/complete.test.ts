@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
-import { choose, labelsAt, proposalsAt } from './mark.ts';
+import { complete } from '../../server/src/note/editing/complete.ts';
+import { choose, CURSOR, labelsAt, proposalsAt } from './mark.ts';
 
 describe('fields', () => {
   it('are those still missing, in the order of an operation, the next one first', () => {
@@ -158,9 +159,31 @@ describe('values', () => {
   });
 
   it('are not offered within prose, quotes or blocks', () => {
-    expect(labelsAt('opnote: 1\nfindings: deep cham‸')).toEqual(['not recorded']);
+    expect(labelsAt('opnote: 1\nfindings: deep cham‸')).toEqual([]);
+    expect(labelsAt('opnote: 1\nfindings: no‸')).toEqual([]);
+    expect(labelsAt('opnote: 1\nfindings: not r‸')).toEqual(['not recorded']);
     expect(labelsAt('opnote: 1\neye: "le‸')).toEqual([]);
     expect(labelsAt('opnote: 1\nfree-text: |\n  the eye: ‸\n')).toEqual([]);
     expect(labelsAt('opnote: 1\nunheard-of: ‸')).toEqual([]);
+  });
+});
+
+function department(marked: string): readonly string[] {
+  const reading = readNote(marked.replace(CURSOR, ''), 'department');
+  return complete({ reading, surroundings: {} }, marked.indexOf(CURSOR)).map(({ label }) => label);
+}
+
+describe('names of the format itself', () => {
+  it('are proposed where a remark is allowed', () => {
+    const text = 'opnote: 1\n# allow unusual‸\npreop:\n  pupil: 2 mm\n';
+    expect(choose(text, 'unusual-value')).toBe('opnote: 1\n# allow unusual-value: \npreop:\n  pupil: 2 mm\n');
+    expect(labelsAt('opnote: 1\n# allow ‸')).not.toContain('eye-missing');
+    expect(labelsAt('opnote: 1\n# any comment ‸')).toEqual([]);
+  });
+
+  it('are proposed in a department file', () => {
+    expect(department('sideport: 1\nchecks:\n  - check: ‸')).toContain('unknown-word');
+    expect(department('sideport: 1\nalso-required:\n  - ‸')).toContain('preop.endothelial-count');
+    expect(department('sideport: 1\n‸')).toContain('lenses');
   });
 });

@@ -6,6 +6,7 @@ import type { Around } from './around.ts';
 import { levelsAt, type Level } from './levels.ts';
 import { lineAt } from './lines.ts';
 import type { Proposals } from './proposal.ts';
+import { proposeAllowances } from './propose-allowances.ts';
 import { proposeEntry, proposeFields, type FieldLine } from './propose-fields.ts';
 import { proposeValues, type ValueLine } from './propose-values.ts';
 import { allSpots, planFor, type Spot } from './spots.ts';
@@ -26,7 +27,9 @@ export function complete(around: Around, offset: number): Proposals {
   if (text[offset - 1] === '\r') return [];
   const line = lineBehindMark(text, offset);
   const written = text.slice(line.start, line.end);
-  if (text.slice(line.start, offset).includes('#') && commentBegins(written, offset - line.start)) return [];
+  if (text.slice(line.start, offset).includes('#') && commentBegins(written, offset - line.start)) {
+    return proposeAllowances(text, line.start, offset);
+  }
   const field = FIELD.exec(written);
   if (field !== null) return valuesBehind(around, offset, line.start, field);
   const begun = BEGUN.exec(written);

@@ -1,4 +1,5 @@
-import type { Department, Operation, Path } from '@sideport/schemas';
+import { fieldsBelow, recordPlan, type Department, type Operation, type Path } from '@sideport/schemas';
+import { knownChecks } from '../checks/known-checks.ts';
 import type { Around } from './around.ts';
 import { once, type Offer } from './offer.ts';
 import { lensOffers } from './offers-lens.ts';
@@ -16,6 +17,7 @@ export function offersFor(path: Path, around: Around): readonly Offer[] {
     ...usualSettings(where, note, department),
     ...notesOfTheSet(where, around),
     ...dates(where, surroundings.today ?? null),
+    ...(reading.kind === 'department' ? formatNames(where) : []),
   ]);
 }
 
@@ -72,6 +74,16 @@ function notesOfTheSet(where: string, { reading, surroundings }: Around): readon
   const operation = facts.find((each) => each.id === pointsTo && each.record === 'operation');
   if (where !== 'patient.ref' || pointsTo === undefined || operation?.patient === undefined) return [];
   return [{ text: operation.patient, from: `patient of ${pointsTo}` }];
+}
+
+/** Names of the format itself, which a department file refers to. */
+function formatNames(where: string): readonly Offer[] {
+  if (where === 'checks.check') return knownChecks.map(({ id, summary }) => ({ text: id, from: summary }));
+  if (where !== 'also-required') return [];
+  return [...fieldsBelow(recordPlan('operation'))].map(({ path, plan }) => ({
+    text: path.join('.'),
+    from: plan.guide.label,
+  }));
 }
 
 function dates(where: string, today: string | null): readonly Offer[] {

@@ -78,12 +78,17 @@ function unit(plan: ValuePlan, line: ValueLine): readonly Proposal[] {
   ];
 }
 
+/** Prose that happens to begin like one of these words is left in peace until it can only be meant. */
+function isMeant(word: string, typed: string): boolean {
+  return typed === '' || (typed.length >= 3 && word.startsWith(typed.toLowerCase()));
+}
+
 function absences(plan: Plan, line: ValueLine): readonly Proposal[] {
   if ((line.present?.length ?? 0) > 0) return [];
   const own = plan.kind === 'value' ? (plan.notation.words ?? []).map(({ word }) => word) : [];
   const says = [...(plan.guide.says ?? []), 'not recorded'] as const;
   return says
-    .filter((word) => !own.includes(word))
+    .filter((word) => !own.includes(word) && isMeant(word, line.typed))
     .map((word) => ({
       label: word,
       kind: 'absence',
