@@ -10,7 +10,8 @@ export type Json =
 
 /** JSON on one line, with decimals as written. Source: FHIR R4, 2.24.0.1: the precision of a decimal is kept. */
 export function jsonText(value: unknown): string {
-  if (value === null || typeof value !== 'object') return JSON.stringify(value);
+  if (value === undefined || value === null) return 'null';
+  if (typeof value !== 'object') return JSON.stringify(value);
   if (Array.isArray(value)) return `[${value.map((item) => jsonText(item)).join(',')}]`;
   if (isDecimal(value)) return value.decimal;
   const members = Object.entries(value).filter(([, member]) => member !== undefined);
