@@ -160,6 +160,8 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'none',
+          as: ['pupil-aid', 'none'],
+          denies: true,
           said: [
             `(no|without) [iris|pupil] (hooks|hook|rings|ring|retractors) (or|nor|and|/) [pupil|iris|expansion] (rings|ring|hooks|retractors|stretching|expanders|devices) [$was] [${notUsed}]`,
             `(no|without) (pupil|pupillary|iris|mechanical) (aid|aids|device|devices|expansion|expander|dilator|expansion device|expansion devices|dilation|stretching|manipulation|support) [$was|were] [${notUsed}]`,
@@ -171,7 +173,13 @@ export const chamberSpoken: SpokenSection = {
             'no [iris] hooks needed',
           ],
         },
-        { value: 'none', implied: true, said: ['pupil (well dilated|dilated well) (no aids|without aids|unaided)'] },
+        {
+          value: 'none',
+          as: ['pupil-aid', 'none'],
+          denies: true,
+          implied: true,
+          said: ['pupil (well dilated|dilated well) (no aids|without aids|unaided)'],
+        },
       ],
     },
     {
@@ -180,7 +188,7 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'iris hooks',
-          denied: 'none',
+          deniedAs: ['pupil-aid', 'none'],
           said: ['[flexible] [iris|pupil] (hooks|hook|retractors|retractor)', 'iris retractor hooks'],
           heard: ['iris (hugs|hawks|hux|books)', 'i wrist hooks', 'virus hooks'],
         },
@@ -206,7 +214,7 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'expansion ring',
-          denied: 'none',
+          deniedAs: ['pupil-aid', 'none'],
           said: [
             '[pupil|pupillary|iris] (expansion|expander|dilation|dilating|dilator) (ring|device)',
             '(pupil|pupillary|iris) (ring|expander)',
@@ -222,7 +230,7 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'stretch',
-          denied: 'none',
+          deniedAs: ['pupil-aid', 'none'],
           said: [
             '(pupil|iris|pupillary|bimanual) (stretch|stretching|stretched)',
             '(pupil|iris) $was (stretched|manually stretched)',
@@ -240,7 +248,7 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'intracameral phenylephrine',
-          denied: 'none',
+          deniedAs: ['pupil-aid', 'none'],
           said: [
             'intra+cameral [preservative free] (phenylephrine|adrenaline phenylephrine)',
             'phenylephrine (intra+cameral|intra+camerally|into the [anterior] chamber|in the anterior chamber)',

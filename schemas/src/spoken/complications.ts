@@ -323,7 +323,7 @@ export const complicationsSpoken: SpokenSection = {
       values: [
         {
           value: 'anterior',
-          denied: 'not done',
+          deniedAs: ['vitrectomy', 'not done'],
           said: [
             '[(bimanual|automated|limited|triamcinolone assisted|thorough|core|small|dry|two port|generous|careful|single port|limbal|cut and aspirate)] [(bimanual|automated)] anterior (vitrectomy|vitrector)',
             '(a vit|ant vit|a v|anterior vit)',
@@ -334,7 +334,7 @@ export const complicationsSpoken: SpokenSection = {
         },
         {
           value: 'anterior',
-          denied: 'not done',
+          deniedAs: ['vitrectomy', 'not done'],
           implied: true,
           said: ['vitrectomy', 'vitrector (used|cut)', '(bimanual|automated|limited) vitrectomy'],
         },

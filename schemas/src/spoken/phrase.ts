@@ -60,6 +60,8 @@ export interface SpokenValue {
   readonly denied?: string;
   /** The phrase itself denies the value ("posterior capsule intact" denies a rupture). */
   readonly denies?: boolean;
+  /** Where and how the denied value is written, when that is not the field's own path. */
+  readonly deniedAs?: readonly [path: string, value: string];
   /** Where and how the value is written, when that is not the field's own path. */
   readonly as?: readonly [path: string, value: string];
   /** Follows from the words without being said: never more than a proposal. */

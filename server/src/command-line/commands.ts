@@ -31,6 +31,11 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/export.ts')).exportNotes,
   },
   {
+    name: 'dictate',
+    summary: 'turns a dictation into fields, each with the words it was read from',
+    load: async () => (await import('./commands/dictate.ts')).dictate,
+  },
+  {
     name: 'explain',
     summary: 'explains a check, or lists them all',
     load: async () => (await import('./commands/explain.ts')).explain,

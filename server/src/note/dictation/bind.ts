@@ -175,11 +175,12 @@ class Binder {
       const write = (slot: SlotReading | undefined): string => (form.write ?? '{}').replace('{}', slot?.text ?? '');
       if (form.corrected === true) this.#pushWithdrawn(index, field, write(item.slots[0]), item.slots[0]!);
       this.#claim(index, field, { ...common, value: write(item.slots.at(-1)), implied: form.implied === true });
-      this.#claimBesides(index, form.also);
+      this.#claimBesides(index, form.also, field.critical === true);
       return;
     }
     const { field, value } = one;
-    if (polarity?.sense === 'denied' && value.denied === undefined) {
+    const deniedAs = polarity?.sense === 'denied' ? value.deniedAs : undefined;
+    if (polarity?.sense === 'denied' && value.denied === undefined && deniedAs === undefined) {
       this.#claim(index, field, { ...common, value: value.value, denied: true, open: true });
       return;
     }
@@ -188,14 +189,14 @@ class Binder {
     const stated = polarity?.sense === 'denied' ? (value.denied ?? value.value) : value.value;
     this.#claim(index, field, {
       ...common,
-      value: value.as?.[1] ?? stated,
+      value: deniedAs?.[1] ?? value.as?.[1] ?? stated,
       denied,
       open: polarity?.sense === 'open',
       implied: value.implied === true,
-      ...(value.as === undefined ? {} : { path: value.as[0] }),
+      ...pathOf(deniedAs ?? value.as),
       ...(value.orElse === undefined ? {} : { orElse: value.orElse }),
     });
-    if (!denied) this.#claimBesides(index, value.also);
+    if (!denied) this.#claimBesides(index, value.also, field.critical === true);
   }
 
   #pushWithdrawn(index: number, field: SpokenField, value: string, slot: SlotReading): void {
@@ -203,11 +204,11 @@ class Binder {
     this.#context.claims.at(-1)!.claim.superseded = true;
   }
 
-  #claimBesides(index: number, also: readonly (readonly [string, string])[] | undefined): void {
+  #claimBesides(index: number, also: readonly (readonly [string, string])[] | undefined, implied: boolean): void {
     for (const [path, value] of also ?? []) {
       const field = this.#context.table.fields.get(path) ?? { path, about: [] };
       const part = field.values?.find((known) => known.value === value)?.part ?? '';
-      this.#claim(index, field, { value, part, besides: true });
+      this.#claim(index, field, { value, part, besides: true, implied });
     }
   }
 
@@ -247,6 +248,10 @@ class Binder {
     this.#context.claims.push({ claim, index });
     this.#used.add(index);
   }
+}
+
+function pathOf(as: readonly [string, string] | undefined): { readonly path?: string } {
+  return as === undefined ? {} : { path: as[0] };
 }
 
 function valuedOf(meaning: Meaning): readonly Valued[] {

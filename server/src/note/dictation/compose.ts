@@ -1,7 +1,10 @@
 import type { Claim } from './claims.ts';
+import { composed, isPart } from './composed.ts';
+import type { NoteView } from './note-view.ts';
 import { EntryPositions, notePath, type NotePath } from './paths.ts';
-import type { Conflict, DictatedValue, DictationResult, ValuePart, Withdrawn } from './result.ts';
+import type { Conflict, DictatedValue, DictationResult, Withdrawn } from './result.ts';
 import type { Contradiction, Settled, Settlement } from './settle.ts';
+import { sideResult, sidesWithdrawn } from './side-result.ts';
 import type { SideMention, SideVerdict } from './sides.ts';
 import type { Stretch } from './unmatched.ts';
 
@@ -13,12 +16,13 @@ interface Parts {
   readonly superseded: readonly Claim[];
   readonly stretches: readonly Stretch[];
   readonly entries: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly view: NoteView;
 }
 
 /** Puts the result together: claims as values of the note, each with the words it was read from. */
 export function compose(parts: Parts): DictationResult {
   const { text, settlement, verdict } = parts;
-  const writer = new Writer(text, parts.entries);
+  const writer = new Writer(parts);
   const side = sideResult(text, verdict);
   const values = [
     ...side.values,
@@ -30,212 +34,166 @@ export function compose(parts: Parts): DictationResult {
     values: values.toSorted((a, b) => a.start - b.start),
     unmatched: parts.stretches.map(({ start, end }) => ({ start, end, text: text.slice(start, end) })),
     conflicts: [...side.conflicts, ...settlement.contradictions.map((one) => writer.conflict(one))],
-    withdrawn: [...sideWithdrawn(text, parts.mentions), ...parts.superseded.map((claim) => writer.withdrawn(claim))],
+    withdrawn: [...sidesWithdrawn(text, parts.mentions), ...parts.superseded.map((claim) => writer.withdrawn(claim))],
   };
 }
 
-function sideResult(
-  text: string,
-  verdict: SideVerdict,
-): { readonly values: readonly DictatedValue[]; readonly conflicts: readonly Conflict[] } {
-  const { from, side, doubt, contradicting } = verdict;
-  if (from === undefined) return { values: [], conflicts: [] };
-  const place = { text: text.slice(from.start, from.end), start: from.start, end: from.end };
-  const because = doubt ?? 'the side asks for confirmation or a second source, however clearly it was said';
-  const value: DictatedValue = {
-    path: ['eye'],
-    value: side ?? null,
-    ...place,
-    state: side === undefined ? 'unresolved' : 'proposed',
-    because,
-  };
-  if (doubt === undefined) return { values: [value], conflicts: [] };
-  const candidates = (contradicting.length > 0 ? contradicting : [from]).map(({ start, end, side: said }) => ({
-    value: said ?? '',
-    text: text.slice(start, end),
-    start,
-    end,
-  }));
-  return { values: [value], conflicts: [{ path: ['eye'], because, candidates }] };
-}
+/** Entries of which a note has several of one kind. */
+const repeated = /\[(?:side-port|next)\]/u;
 
-function sideWithdrawn(text: string, mentions: readonly SideMention[]): readonly Withdrawn[] {
-  return mentions
-    .filter(({ superseded, side }) => superseded && side !== undefined)
-    .map(({ side, start, end }) => ({ path: ['eye'], value: side ?? '', text: text.slice(start, end), start, end }));
-}
-
-/** Parts in the order in which they are written, and how each is joined to the one before. */
-const compositions: readonly {
-  readonly path: RegExp;
-  readonly parts: readonly string[];
-  /** What stands between the parts; “first” and “last”: only that part is written. */
-  readonly join: string;
-}[] = [
-  { path: /\.at$/u, parts: ['°', "o'clock", 'sector'], join: 'first' },
-  { path: /\.dose$/u, parts: ['mg', 'mL'], join: ' in ' },
-  { path: /\.regimen$/u, parts: ['frequency', 'duration'], join: ' ' },
-  { path: /^lens\.placed$/u, parts: ['place', 'capture'], join: 'last' },
-];
-
-const severalEntries = /\[(side-port|next)\]/u;
+type Place = Pick<DictatedValue, 'text' | 'start' | 'end'>;
 
 class Writer {
-  readonly #text: string;
-  readonly #entries: Parts['entries'];
-  readonly #positions = new EntryPositions();
-  readonly #lists = new Map<string, number>();
+  readonly #parts: Parts;
+  readonly #positions: EntryPositions;
   readonly #instances = new Map<string, number>();
-  /** Entries whose kind was said with their number. */
-  readonly #counts = new Set<string>();
+  /** Entries whose kind was said together with their number. */
+  readonly #counted = new Set<string>();
 
-  constructor(text: string, entries: Parts['entries']) {
-    this.#text = text;
-    this.#entries = entries;
+  constructor(parts: Parts) {
+    this.#parts = parts;
+    this.#positions = new EntryPositions(parts.view);
   }
 
-  values(settled: readonly Settled[]): DictatedValue[] {
-    const ordered = [...settled].toSorted((a, b) => a.claim.start - b.claim.start);
-    const composed = new Map<string, Settled[]>();
-    const out: DictatedValue[] = [];
-    for (const one of ordered) {
-      if (one.claim.open && one.claim.denied) continue;
-      const composition = compositions.find(({ path }) => path.test(one.claim.path));
-      if (composition === undefined || one.claim.field.several === true || one.state === 'unresolved') {
-        out.push(...this.#single(one));
-        continue;
-      }
-      const group = composed.get(one.claim.path) ?? [];
-      group.push(one);
-      composed.set(one.claim.path, group);
-    }
-    for (const [path, group] of composed) out.push(this.#composed(path, group));
-    return [...out, ...this.#baseValues(ordered)];
+  values(settled: readonly Settled[]): readonly DictatedValue[] {
+    const ordered = settled
+      .filter(({ claim }) => !(claim.open && claim.denied))
+      .toSorted((a, b) => a.claim.start - b.claim.start);
+    const groups = new Map<string, Settled[]>();
+    for (const one of ordered)
+      if (isPart(one)) groups.set(one.claim.path, [...(groups.get(one.claim.path) ?? []), one]);
+    return [
+      ...ordered.filter((one) => !isPart(one)).flatMap((one) => this.#single(one)),
+      ...[...groups].map(([path, group]) => this.#composed(path, group)),
+      ...this.#baseValues(ordered),
+    ];
   }
 
   unresolved(one: Contradiction): DictatedValue {
-    const [first] = one.claims;
-    const { start, end } = first!;
-    return {
-      path: this.#path(first!),
-      value: null,
-      text: this.#words(start, end),
-      start,
-      end,
-      state: 'unresolved',
-      because: one.because,
-    };
+    const first = one.claims[0]!;
+    return { path: this.#path(first), value: null, ...this.#place(first), state: 'unresolved', because: one.because };
   }
 
   conflict(one: Contradiction): Conflict {
-    const candidates = one.claims.map(({ value, denied, start, end, field }) => ({
-      value: denied && field.deniedIn !== undefined ? `no ${value}` : value,
-      text: this.#words(start, end),
-      start,
-      end,
+    const candidates = one.claims.map((claim) => ({
+      value: claim.denied && claim.field.deniedIn !== undefined ? `no ${claim.value}` : claim.value,
+      ...this.#place(claim),
     }));
     return { path: this.#path(one.claims[0]!), because: one.because, candidates };
   }
 
   withdrawn(claim: Claim): Withdrawn {
-    return {
-      path: notePath(claim.path, new EntryPositions()),
-      value: claim.value,
-      text: this.#words(claim.start, claim.end),
-      start: claim.start,
-      end: claim.end,
-    };
+    return { path: notePath(claim.path, this.#positions), value: claim.value, ...this.#place(claim) };
   }
 
-  #words(start: number, end: number): string {
-    return this.#text.slice(start, end);
+  #place({ start, end }: { readonly start: number; readonly end: number }): Place {
+    return { text: this.#parts.text.slice(start, end), start, end };
   }
 
   #single({ claim, state, because }: Settled): readonly DictatedValue[] {
-    const place = { text: this.#words(claim.start, claim.end), start: claim.start, end: claim.end, state, because };
-    if (claim.path === 'free-text[duration]')
-      return [{ path: ['free-text'], value: `The operation took ${claim.value}.`, ...place }];
-    if (claim.field.counts === true) return this.#counted(claim, place);
-    return [{ path: this.#path(claim), value: claim.value, ...place }];
+    const judged = { ...this.#place(claim), state, because };
+    if (claim.path === 'free-text[duration]') {
+      return [{ path: ['free-text'], value: `The operation took ${claim.value}.`, ...judged }];
+    }
+    if (claim.field.counts === true) return this.#counts(claim, judged);
+    return [{ path: this.#path(claim), value: claim.value, ...judged }];
   }
 
   /** "Two side ports" are two entries of the list. */
-  #counted(claim: Claim, place: Omit<DictatedValue, 'path' | 'value'>): readonly DictatedValue[] {
+  #counts(claim: Claim, judged: Omit<DictatedValue, 'path' | 'value'>): readonly DictatedValue[] {
     const parts = [{ value: claim.value, start: claim.start, end: claim.end }];
-    const entry = claim.path.slice(0, claim.path.lastIndexOf(']') + 1);
-    for (let at = 1; at <= Number(claim.value); at += 1) this.#counts.add(`${entry} ${at}`);
-    return Array.from({ length: Number(claim.value) }, (_, at) => ({
-      path: notePath(claim.path, this.#positions, ` ${at + 1}`),
-      value: 'side-port',
-      ...place,
-      parts,
-    }));
+    const [list, entry] = listOf(claim.path);
+    return Array.from({ length: Number(claim.value) }, (_, at) => {
+      this.#instance(list, entry, at + 1);
+      this.#counted.add(`${list}[${entry} ${at + 1}]`);
+      return {
+        path: notePath(claim.path, this.#positions, ` ${at + 1}`),
+        value: this.#parts.entries[`${list}[${entry}]`]?.['kind'] ?? '',
+        ...judged,
+        parts,
+      };
+    });
+  }
+
+  #composed(path: string, group: readonly Settled[]): DictatedValue {
+    const { value, parts, weakest } = composed(path, group);
+    const start = Math.min(...parts.map((part) => part.start));
+    const end = Math.max(...parts.map((part) => part.end));
+    const { state, because, claim } = weakest;
+    const judged = { ...this.#place({ start, end }), state, because, parts };
+    if (!value.startsWith('for ')) return { path: this.#path(claim), value, ...judged };
+    // How long without how often is no regimen: it is kept in words.
+    const drug = listOf(path)[1];
+    return { path: ['after-care', 'instructions'], value: `${drug} ${value}`, ...judged };
   }
 
   #path(claim: Claim): NotePath {
     if (claim.path.startsWith('free-text[')) return ['free-text'];
-    if (severalEntries.test(claim.path) && claim.field.several === true) {
-      const at = (this.#instances.get(claim.path) ?? 0) + 1;
-      this.#instances.set(claim.path, at);
-      return notePath(claim.path, this.#positions, ` ${at}`);
-    }
+    if (repeated.test(claim.path) && claim.field.several === true) return this.#repeatedPath(claim);
     const path = notePath(claim.path, this.#positions);
-    const list = claim.field.several === true || claim.path === claim.field.deniedIn;
-    if (!list) return path;
-    const at = this.#lists.get(claim.path) ?? 0;
-    this.#lists.set(claim.path, at + 1);
-    return [...path, at];
+    const isList = claim.field.several === true || claim.path === claim.field.deniedIn;
+    return isList ? [...path, this.#positionOf(path, claim.value)] : path;
   }
 
-  #composed(path: string, group: readonly Settled[]): DictatedValue {
-    const composition = compositions.find((one) => one.path.test(path))!;
-    const order = [...group].sort(
-      (a, b) => composition.parts.indexOf(a.claim.part) - composition.parts.indexOf(b.claim.part),
-    );
-    const parts: ValuePart[] = order.map(({ claim }) => ({ value: claim.value, start: claim.start, end: claim.end }));
-    const texts = order.map(({ claim }) => claim.value);
-    const value =
-      composition.join === 'first'
-        ? texts[0]!
-        : composition.join === 'last'
-          ? texts.at(-1)!
-          : texts.join(composition.join);
-    const start = Math.min(...parts.map((part) => part.start));
-    const end = Math.max(...parts.map((part) => part.end));
-    const weakest = order.find(({ state }) => state === 'proposed') ?? order[0]!;
-    return {
-      path: this.#path(order[0]!.claim),
-      value,
-      text: this.#words(start, end),
-      start,
-      end,
-      state: weakest.state,
-      because: weakest.because,
-      parts,
-    };
+  /** Where a list has a value already, or the next position of the list. */
+  #positionOf(path: NotePath, value: string): number {
+    const list = path.join('.');
+    const found = this.#parts.view
+      .entries(path)
+      .findIndex((node) => node?.kind === 'scalar' && node.text.toLowerCase() === value.toLowerCase());
+    return found < 0 ? this.#positions.next(list) : found;
+  }
+
+  #repeatedPath(claim: Claim): NotePath {
+    const [list, entry, key] = listOf(claim.path);
+    const instance = (this.#instances.get(claim.path) ?? 0) + 1;
+    this.#instances.set(claim.path, instance);
+    const same = this.#parts.view.entryLike(list.split('.'), {
+      ...this.#parts.entries[`${list}[${entry}]`],
+      [key]: claim.value,
+    });
+    if (same !== undefined) this.#positions.set(list, `${entry} ${instance}`, same);
+    else this.#instance(list, entry, instance);
+    return notePath(claim.path, this.#positions, ` ${instance}`);
+  }
+
+  /** The k-th entry of a kind is the k-th of that kind in the note, or a new one. */
+  #instance(list: string, entry: string, count: number): void {
+    const base = this.#parts.entries[`${list}[${entry}]`];
+    if (base === undefined) return;
+    let found: number | undefined = -1;
+    for (let seen = 0; seen < count && found !== undefined; seen += 1)
+      found = this.#parts.view.entryLike(list.split('.'), base, found + 1);
+    if (found !== undefined) this.#positions.set(list, `${entry} ${count}`, found);
   }
 
   /** What an entry of a list is, whatever else was said of it: the route of a drug, the kind of an incision. */
   #baseValues(settled: readonly Settled[]): readonly DictatedValue[] {
     const done = new Set<string>();
-    const seen = new Map<string, number>();
+    const instances = new Map<string, number>();
     return settled.flatMap(({ claim, state }): readonly DictatedValue[] => {
-      const entry = claim.path.slice(0, claim.path.lastIndexOf(']') + 1);
-      const base = this.#entries[entry];
+      const [list, entry] = listOf(claim.path);
+      const base = this.#parts.entries[`${list}[${entry}]`];
       if (base === undefined || state === 'unresolved' || claim.field.counts === true) return [];
-      const instance = claim.field.several === true ? (seen.get(entry) ?? 0) + 1 : 0;
+      const instance = claim.field.several === true ? (instances.get(entry) ?? 0) + 1 : 0;
+      if (instance > 0) instances.set(entry, instance);
       const suffix = instance === 0 ? '' : ` ${instance}`;
-      if (instance > 0) seen.set(entry, instance);
-      if (done.has(entry + suffix) || this.#counts.has(entry + suffix)) return [];
-      done.add(entry + suffix);
-      const place = { text: this.#words(claim.start, claim.end), start: claim.start, end: claim.end };
+      const name = `${list}[${entry}${suffix}]`;
+      if (done.has(name) || this.#counted.has(name)) return [];
+      done.add(name);
       return Object.entries(base).map(([key, value]) => ({
-        path: notePath(`${entry}.${key}`, this.#positions, suffix),
+        path: notePath(`${list}[${entry}].${key}`, this.#positions, suffix),
         value,
-        ...place,
+        ...this.#place(claim),
         state,
         because: 'goes with the words beside it',
       }));
     });
   }
+}
+
+/** "incisions[side-port].at" as list, entry and key; empty where the path names no entry. */
+function listOf(path: string): readonly [list: string, entry: string, key: string] {
+  const match = /^(.*)\[([^\]]*)\](?:\.(.*))?$/u.exec(path);
+  return [match?.[1] ?? '', match?.[2] ?? '', match?.[3] ?? ''];
 }

@@ -152,7 +152,10 @@ export class Corrections {
       return false;
     return this.#context.items[after]!.meanings.some(
       (meaning) =>
-        meaning.kind === 'value' && (meaning.value.denied !== undefined || meaning.field.deniedIn !== undefined),
+        meaning.kind === 'value' &&
+        (meaning.value.denied !== undefined ||
+          meaning.value.deniedAs !== undefined ||
+          meaning.field.deniedIn !== undefined),
     );
   }
 }

@@ -1,57 +1,61 @@
+import type { NoteReading } from '../reading/note-reading.ts';
+import { withNote } from './agreement.ts';
 import { bind } from './bind.ts';
 import type { Claim } from './claims.ts';
 import { compose } from './compose.ts';
-import type { DictationResult } from './result.ts';
 import { nearMisses } from './near-miss.ts';
+import { NoteView } from './note-view.ts';
+import type { DictationResult } from './result.ts';
 import { scan } from './scan.ts';
 import { settle } from './settle.ts';
 import { withShared } from './share.ts';
-import { judgeSides, sideMentions } from './sides.ts';
+import { judgeSides, sideMentions, type SideMention } from './sides.ts';
 import { table } from './table.ts';
-import { tokensOf } from './tokens.ts';
+import { tokensOf, type Token } from './tokens.ts';
 import { lostBeside, rolesOf, stretches } from './unmatched.ts';
 
-/** Turns a dictation into values for the fields of a note. Never throws; what it does not understand it reports. */
-export function dictate(text: string): DictationResult {
+/**
+ * Turns a dictation into values for the fields of a note. Never throws; what it does not understand it reports.
+ * With a note, values that it says already are found there: the same is filled, another is left to the surgeon.
+ */
+export function dictate(text: string, reading?: NoteReading): DictationResult {
   const spoken = table();
   const tokens = tokensOf(text);
   const items = nearMisses(scan(tokens, spoken), tokens, spoken);
-  const { claims: said, used } = bind(items, tokens, spoken);
-  const claims = withShared(said, tokens);
+  const bound = bind(items, tokens, spoken);
+  const claims = withShared(bound.claims, tokens);
   const mentions = sideMentions(items, tokens, text);
-  const verdict = judgeSides(mentions, tokens);
-  const sideRanges = mentions
-    .filter(({ role }) => role === 'asserted' || role === 'alone')
-    .map(({ start, end }) => rangeOf(tokens, start, end));
   const noted = claims.filter((claim) => !claim.open && !claim.guessed);
-  const lostItems = new Set(
-    [...used].filter(
-      (index) => !claims.some((claim) => covers(claim, items[index]!.from) && (claim.open || claim.guessed)),
-    ),
-  );
-  const roles = rolesOf(tokens, items, lostItems, [...noted, ...sideRanges]);
-  const settlement = settle(claims, (claim) => lostBeside(tokens, roles, claim.from, claim.to));
-  return compose({
+  const unnoted = claims.filter((claim) => claim.open || claim.guessed);
+  const used = new Set([...bound.used].filter((index) => !unnoted.some((claim) => covers(claim, items[index]!.from))));
+  const roles = rolesOf(tokens, items, used, [...noted, ...sideRanges(mentions, tokens)]);
+  const view = new NoteView(reading);
+  const result = compose({
     text,
-    settlement,
-    verdict,
+    settlement: settle(claims, (claim) => lostBeside(tokens, roles, claim.from, claim.to)),
+    verdict: judgeSides(mentions, tokens),
     mentions,
     superseded: claims.filter(({ superseded }) => superseded),
     stretches: stretches(tokens, roles),
     entries: spoken.entries,
+    view,
   });
+  return reading === undefined ? result : withNote(result, view);
 }
 
 function covers(claim: Claim, token: number): boolean {
   return claim.from <= token && token < claim.to;
 }
 
-function rangeOf(
-  tokens: readonly { readonly start: number; readonly end: number }[],
-  start: number,
-  end: number,
-): { readonly from: number; readonly to: number } {
-  const from = tokens.findIndex((token) => token.start >= start);
-  const to = tokens.findIndex((token) => token.start >= end);
-  return { from, to: to < 0 ? tokens.length : to };
+/** The tokens of every side that is accounted for. */
+function sideRanges(
+  mentions: readonly SideMention[],
+  tokens: readonly Token[],
+): readonly { readonly from: number; readonly to: number }[] {
+  return mentions
+    .filter(({ role }) => role === 'asserted' || role === 'alone')
+    .map(({ start, end }) => {
+      const to = tokens.findIndex((token) => token.start >= end);
+      return { from: tokens.findIndex((token) => token.start >= start), to: to < 0 ? tokens.length : to };
+    });
 }

@@ -1,3 +1,6 @@
+import { entryInNote } from './entries.ts';
+import type { NoteView } from './note-view.ts';
+
 /** A path of the note, list positions counted from 0. */
 export type NotePath = readonly (string | number)[];
 
@@ -5,27 +8,31 @@ export type NotePath = readonly (string | number)[];
 export class EntryPositions {
   readonly #positions = new Map<string, number>();
   readonly #next = new Map<string, number>();
+  readonly #view: NoteView;
 
-  /** `first` is the number of entries each list has already. */
-  constructor(first: Readonly<Record<string, number>> = {}) {
-    for (const [list, count] of Object.entries(first)) this.#next.set(list, count);
+  constructor(view: NoteView) {
+    this.#view = view;
   }
 
-  /** The position of an entry, a new one at the end of its list. */
+  /** The position of an entry: where the note has it, else a new one at the end of its list. */
   of(list: string, entry: string): number {
     const key = `${list}[${entry}]`;
-    const known = this.#positions.get(key);
-    if (known !== undefined) return known;
-    const position = this.#next.get(list) ?? 0;
-    this.#next.set(list, position + 1);
+    const known = this.#positions.get(key) ?? entryInNote(this.#view, list, entry);
+    const position = known ?? this.next(list);
     this.#positions.set(key, position);
     return position;
   }
 
-  /** Makes a known entry stand at a position. */
+  /** Makes an entry stand at a position. */
   set(list: string, entry: string, position: number): void {
     this.#positions.set(`${list}[${entry}]`, position);
-    this.#next.set(list, Math.max(this.#next.get(list) ?? 0, position + 1));
+  }
+
+  /** A new position at the end of a list. */
+  next(list: string): number {
+    const position = this.#next.get(list) ?? this.#view.entries(list.split('.')).length;
+    this.#next.set(list, position + 1);
+    return position;
   }
 }
 

@@ -61,7 +61,9 @@ function values(item: Item): readonly Said[] {
 
 /** Whether a denial of the island says something that can be noted. */
 export function deniable(item: Item): boolean {
-  return values(item).some(({ field, value }) => value.denied !== undefined || field.deniedIn !== undefined);
+  return values(item).some(
+    ({ field, value }) => value.denied !== undefined || value.deniedAs !== undefined || field.deniedIn !== undefined,
+  );
 }
 
 function polarityOf(items: readonly Item[], tokens: readonly Token[], index: number): Polarity {

@@ -21,6 +21,8 @@ export interface DictatedValue {
   readonly state: ValueState;
   readonly because: string;
   readonly parts?: readonly ValuePart[];
+  /** Something else that was said speaks against it: no second source is enough. */
+  readonly doubted?: boolean;
 }
 
 export interface Unmatched {
@@ -33,6 +35,8 @@ export interface Unmatched {
 export interface Conflict {
   readonly path: NotePath;
   readonly because: string;
+  /** What the note says already, where that is what differs. */
+  readonly inNote?: string;
   readonly candidates: readonly {
     readonly value: string;
     readonly text: string;

@@ -62,7 +62,7 @@ function withoutOrphans(settled: readonly Settled[]): readonly Settled[] {
 
 /** One aid denied says nothing where another was used. */
 function withoutDeniedAids(claims: readonly Claim[]): readonly Claim[] {
-  const aids = claims.filter(({ path, open }) => path.startsWith('pupil-aid[') && !open);
+  const aids = claims.filter(({ field, open }) => field.path.startsWith('pupil-aid[') && !open);
   if (!aids.some(({ value }) => value !== 'none')) return claims;
   return claims.filter((claim) => !(aids.includes(claim) && claim.denied));
 }

@@ -1,0 +1,97 @@
+import type { Path } from '@sideport/schemas';
+import { readSite } from '@sideport/schemas/notation/site.ts';
+import { valuePlanAt, type NoteView } from './note-view.ts';
+import type { Conflict, DictatedValue, DictationResult } from './result.ts';
+
+/** Other places of a note that say the same thing as a field: a second source for it. */
+const secondSources: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  eye: [
+    ['plan', 'eye'],
+    ['safety', 'consent', 'eye'],
+    ['safety', 'site-marked'],
+  ],
+  'lens.power': [
+    ['plan', 'lens', 'power'],
+    ['safety', 'lens-verified', 'power'],
+  ],
+  'lens.axis': [['plan', 'lens', 'axis']],
+  'lens.cylinder': [['plan', 'lens', 'cylinder']],
+};
+
+/** Holds a dictation against the note: what agrees is filled, what differs is left to the surgeon. */
+export function withNote(result: DictationResult, view: NoteView): DictationResult {
+  const conflicts: Conflict[] = [];
+  const values = result.values.map((value) => {
+    const judged = judge(value, view);
+    if (judged.inNote !== undefined) {
+      const { path, text, start, end } = value;
+      const candidates = value.value === null ? [] : [{ value: value.value, text, start, end }];
+      conflicts.push({ path, because: judged.value.because, inNote: judged.inNote, candidates });
+    }
+    return judged.value;
+  });
+  return { ...result, values, conflicts: [...result.conflicts, ...conflicts] };
+}
+
+interface Judged {
+  readonly value: DictatedValue;
+  /** What the note says where it differs. */
+  readonly inNote?: string;
+}
+
+function judge(value: DictatedValue, view: NoteView): Judged {
+  if (value.value === null || value.state === 'unresolved') return { value };
+  const written = view.text(value.path);
+  if (written !== undefined) {
+    if (value.path[0] === 'free-text')
+      return { value: { ...value, state: 'proposed', because: 'the note has a free text already' } };
+    if (agrees(value.path, written, value))
+      return { value: { ...value, state: 'filled', because: 'the note says the same' } };
+    return { value: { ...value, state: 'unresolved', because: `the note says ${written}` }, inNote: written };
+  }
+  const blocking = view.blocking(value.path);
+  if (blocking !== undefined)
+    return { value: { ...value, state: 'unresolved', because: `the note says ${blocking}` }, inNote: blocking };
+  if (value.state === 'filled') return { value };
+  return { value: seconded(value, view) };
+}
+
+/** A value that asks for a second source may have one elsewhere in the note; a contradicting one is said. */
+function seconded(value: DictatedValue, view: NoteView): DictatedValue {
+  const sources = (secondSources[value.path.join('.')] ?? []).flatMap((path) => {
+    const text = view.text(path);
+    return text === undefined ? [] : [{ path, text }];
+  });
+  const against = sources.find(({ text }) => !agrees(value.path, text, value));
+  if (against !== undefined) return { ...value, because: `${against.path.join(' ')} says ${against.text}` };
+  const [second] = sources;
+  if (second === undefined || value.doubted === true) return value;
+  return { ...value, state: 'filled', because: `${second.path.join(' ')} says the same` };
+}
+
+/** Whether a text of the note means what was dictated. */
+function agrees(path: Path, written: string, value: DictatedValue): boolean {
+  const said = value.parts?.map((part) => part.value) ?? [];
+  if (path.at(-1) === 'at') return [...said, value.value ?? ''].some((part) => part !== '' && samePlace(written, part));
+  return sameMeaning(path, written, value.value ?? '') || isDrugWithStrength(path, written, value.value ?? '');
+}
+
+function isDrugWithStrength(path: Path, written: string, said: string): boolean {
+  return path.at(-1) === 'drug' && written.toLowerCase().startsWith(`${said.toLowerCase()} `);
+}
+
+function sameMeaning(path: Path, a: string, b: string): boolean {
+  const notation = valuePlanAt(path)?.notation;
+  const [first, second] = [notation?.read(a), notation?.read(b)];
+  if (first?.ok !== true || second?.ok !== true) return a.trim().toLowerCase() === b.trim().toLowerCase();
+  return meaning(first.value) === meaning(second.value);
+}
+
+function meaning(value: unknown): string {
+  return JSON.stringify(value, (key, part: unknown) => (key === 'typed' || key === 'typedUnit' ? undefined : part));
+}
+
+function samePlace(a: string, b: string): boolean {
+  const [first, second] = [readSite(a), readSite(b)];
+  return first.ok && second.ok && meaning(first.value) === meaning(second.value);
+}

@@ -1,0 +1,78 @@
+import type { Path } from '@sideport/schemas';
+import { lineEnding } from '../editing/lines.ts';
+import { readNote } from '../reading/read-note.ts';
+import type { NoteReading } from '../reading/note-reading.ts';
+import type { Edit } from '../remark.ts';
+import type { Addition } from './additions.ts';
+import { dictate } from './dictate.ts';
+import { insertValues } from './insert.ts';
+import { NoteView, valuePlanAt } from './note-view.ts';
+import type { DictatedValue, DictationResult } from './result.ts';
+import { yamlBlock, yamlText } from './yaml-text.ts';
+
+/** Whether a value can be written into the note: it is decided, and the note has nothing there. */
+export function isPlaceable(value: DictatedValue, view: NoteView): boolean {
+  return value.value !== null && value.state !== 'unresolved' && view.isFree(value.path);
+}
+
+/** Edits that write the values of a dictation into a note; what is only proposed carries a mark that asks for confirmation. */
+export function placeValues(reading: NoteReading, values: readonly DictatedValue[]): readonly Edit[] {
+  const view = new NoteView(reading);
+  return insertValues(reading, additionsFor(values.filter((value) => isPlaceable(value, view))));
+}
+
+/** The mark behind a proposed value, with the words it was read from. */
+export function proposalMark(words: string): string {
+  const shown = words.replace(/\s+/gu, ' ').trim();
+  return `proposed from the dictation: “${shown.length > 60 ? `${shown.slice(0, 59)}…` : shown}”`;
+}
+
+function additionsFor(values: readonly DictatedValue[]): readonly Addition[] {
+  const free = values.filter(({ path }) => path[0] === 'free-text');
+  const others = values
+    .filter(({ path }) => path[0] !== 'free-text')
+    .map((value) => addition(value.path, value.value ?? '', value));
+  const [first] = free;
+  if (first === undefined) return others;
+  return [...others, addition(['free-text'], free.map(({ value }) => value).join(' '), first)];
+}
+
+function addition(path: Path, value: string, { state, text }: DictatedValue): Addition {
+  const kind = valuePlanAt(path)?.notation.name === 'identifier' ? 'identifier' : 'value';
+  return { path, text: yamlText(value, kind), ...(state === 'proposed' ? { comment: proposalMark(text) } : {}) };
+}
+
+/** A note made or completed from a dictation, with what the dictation says. */
+export interface DictatedNote {
+  readonly text: string;
+  readonly result: DictationResult;
+}
+
+const beginning = 'opnote: 1\nrecord: operation\nstatus: draft\n';
+
+/** Writes a dictation and its values into a note, or into a new one. The dictated text stays in the note. */
+export function noteFromDictation(dictation: string, note: string = beginning): DictatedNote {
+  const before = readNote(note);
+  const result = dictate(dictation, before);
+  const kept = new NoteView(before).isFree(['dictation']) ? [keptText(dictation, note)] : [];
+  const view = new NoteView(before);
+  const placed = result.values.filter((value) => isPlaceable(value, view));
+  return { text: applyEdits(note, insertValues(before, [...additionsFor(placed), ...kept])), result };
+}
+
+function keptText(dictation: string, note: string): Addition {
+  return { path: ['dictation'], text: yamlBlock(dictation, '  ', lineEnding(note)) };
+}
+
+/** The text after edits that do not overlap. */
+export function applyEdits(text: string, edits: readonly Edit[]): string {
+  let out = '';
+  let at = 0;
+  for (const { span, text: written } of edits.toSorted(
+    (a, b) => a.span.start - b.span.start || a.span.end - b.span.end,
+  )) {
+    out += text.slice(at, span.start) + written;
+    at = Math.max(at, span.end);
+  }
+  return out + text.slice(at);
+}
