@@ -21,7 +21,9 @@ export class Groups {
   ) {}
 
   draw(words: string, from: Written | undefined, content: string): string {
-    if (from === undefined) return element('g', { class: 'sp-part', role: 'img', 'aria-label': words }, content);
+    // The label says it all, and in order; the pieces of text within would be read a second time.
+    const silent = element('g', { 'aria-hidden': 'true' }, content);
+    if (from === undefined) return element('g', { class: 'sp-part', role: 'img', 'aria-label': words }, silent);
     const emphasised = this.emphasis !== undefined && related(from.path, this.emphasis);
     const id = `${this.prefix}part-${this.marks.length + 1}`;
     this.marks.push({ id, words, from, emphasised });
@@ -37,7 +39,7 @@ export class Groups {
         'data-start': from.span?.start,
         'data-end': from.span?.end,
       },
-      content,
+      silent,
     );
   }
 }
