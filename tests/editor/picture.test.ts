@@ -65,7 +65,10 @@ test('both eyes from three seats stand as the surgeon sees them', async () => {
       .first()
       .waitFor();
     const nasalSeen = await directionOnScreen(frame, eye.locator('text', { hasText: /^nasal$/ }));
-    const mainSeen = await directionOnScreen(frame, eye.locator('[aria-label^="Main incision"] > path').first());
+    const mainSeen = await directionOnScreen(
+      frame,
+      eye.locator('.sp-part', { hasText: 'Main incision' }).locator(':scope > path').first(),
+    );
     expect(apart(nasalSeen, expectedOnScreen(nasal[side], side, seat)), `nasal, ${side}, ${seat}`).toBeLessThan(3);
     expect(apart(mainSeen, expectedOnScreen(temporal[side], side, seat)), `main, ${side}, ${seat}`).toBeLessThan(3);
   }
@@ -77,12 +80,12 @@ test('the picture follows the cursor, and a part leads back to its line by mouse
   const frame = await pictureFrame(window);
   const emphasised = frame.locator('[data-kind=eye] .sp-emphasis');
   await window.line('technique: continuous curvilinear').click();
-  await emphasised.and(frame.locator('[aria-label^="Capsulotomy"]')).waitFor();
+  await emphasised.and(frame.locator('.sp-part', { hasText: 'Capsulotomy' })).waitFor();
   expect(await emphasised.count()).toBe(1);
 
-  await frame.locator('[aria-label^="Main incision"]').click();
+  await frame.locator('.sp-part', { hasText: 'Main incision' }).click();
   await window.cursorIsOn('- kind: main');
-  await frame.locator('[aria-label^="Capsular tension ring"]').focus();
+  await frame.locator('.sp-part', { hasText: 'Capsular tension ring' }).focus();
   await window.page.keyboard.press('Enter');
   await window.cursorIsOn(/^ring:|used: yes|size: 13\/11 mm/);
   await window.close();
@@ -96,7 +99,7 @@ test('what the note does not say is drawn as missing', async () => {
     .getByText(/seat not recorded/i)
     .first()
     .waitFor();
-  expect(await frame.locator('[aria-label^="Main incision"]').count()).toBe(0);
+  expect(await frame.locator('.sp-part', { hasText: 'Main incision' }).count()).toBe(0);
   await window.close();
 });
 

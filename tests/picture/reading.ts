@@ -10,7 +10,12 @@ export function groupAt(svg: string, ...path: (string | number)[]): string {
   const mark = ` data-path="${JSON.stringify(path).replaceAll('"', '&quot;')}"`;
   const start = svg.lastIndexOf('<g ', svg.indexOf(mark));
   if (start < 0 || !svg.includes(mark)) throw new Error(`No part is drawn from ${path.join('.')}`);
-  return svg.slice(start, svg.indexOf('</g>', start));
+  let depth = 0;
+  for (const tag of svg.slice(start).matchAll(/<g[ >]|<\/g>/g)) {
+    depth += tag[0] === '</g>' ? -1 : 1;
+    if (depth === 0) return svg.slice(start, start + tag.index);
+  }
+  throw new Error('The part does not end');
 }
 
 export function attributes(svg: string, element: string): readonly ReadonlyMap<string, string>[] {

@@ -82,7 +82,7 @@ describe('the picture in words', () => {
     expect(groupAt(svg, 'eye')).toContain('data-start="10" data-end="15"');
     for (const mark of marks) {
       expect(groupAt(svg, ...mark.from.path)).toMatch(
-        /^<g id="[^"]+" class="sp-part" role="button" tabindex="0" aria-label="./,
+        /^<g id="[^"]+" class="sp-part" role="button" tabindex="0" data-path="./,
       );
       expect(svg).toContain(` id="${mark.id}"`);
     }

@@ -10,7 +10,10 @@ export interface Mark {
   readonly emphasised: boolean;
 }
 
-/** What belongs together and was written in one place: reached by Tab and clicked as one, and named as one. */
+/**
+ * What belongs together and was written in one place: reached by Tab and clicked as one, and named as one. Of what is
+ * drawn, all but the words themselves has to be hidden from a screen reader.
+ */
 export class Groups {
   readonly marks: Mark[] = [];
 
@@ -21,9 +24,7 @@ export class Groups {
   ) {}
 
   draw(words: string, from: Written | undefined, content: string): string {
-    // The label says it all, and in order; the pieces of text within would be read a second time.
-    const silent = element('g', { 'aria-hidden': 'true' }, content);
-    if (from === undefined) return element('g', { class: 'sp-part', role: 'img', 'aria-label': words }, silent);
+    if (from === undefined) return element('g', { class: 'sp-part', role: 'img', 'aria-label': words }, content);
     const emphasised = this.emphasis !== undefined && related(from.path, this.emphasis);
     const id = `${this.prefix}part-${this.marks.length + 1}`;
     this.marks.push({ id, words, from, emphasised });
@@ -34,12 +35,13 @@ export class Groups {
         class: emphasised ? 'sp-part sp-emphasis' : 'sp-part',
         role: this.clickable ? 'button' : 'img',
         tabindex: this.clickable ? 0 : undefined,
-        'aria-label': words,
+        // A button takes its name from the words within it, an image does not.
+        'aria-label': this.clickable ? undefined : words,
         'data-path': JSON.stringify(from.path),
         'data-start': from.span?.start,
         'data-end': from.span?.end,
       },
-      silent,
+      content,
     );
   }
 }

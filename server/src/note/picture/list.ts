@@ -42,30 +42,31 @@ function listRow(part: Part, number: number, lines: readonly string[], at: { top
   return [
     element('rect', { x: 8, y: at.top + 1, width: WIDTH - 16, height: at.height - 2, rx: 4, class: 'sp-row' }),
     tag(part, number, { x: 36, y: middle }),
-    part.sample({ x: 88, y: middle }),
-    ...lines.map((line, index) =>
-      element(
-        'text',
-        { x: 126, y: at.top + 4 + LINE_HEIGHT * (index + 0.75), class: 'sp-words', 'font-size': 21 },
-        plain(line),
-      ),
+    element('g', { 'aria-hidden': 'true' }, part.sample({ x: 88, y: middle })),
+    element(
+      'text',
+      { y: at.top + 4 - LINE_HEIGHT * 0.25, class: 'sp-words', 'font-size': 21 },
+      // The blank between the lines belongs to the words, for who hears them.
+      lines.map((line) => element('tspan', { x: 126, dy: LINE_HEIGHT }, plain(line))).join(' '),
     ),
   ].join('');
 }
 
 function tag(part: Part, number: number, at: Point): string {
-  return (
+  return element(
+    'g',
+    { 'aria-hidden': 'true' },
     element('circle', {
       cx: at.x,
       cy: at.y,
       r: TAG_RADIUS,
       class: 'sp-tag',
       'stroke-dasharray': part.incomplete ? '4 3' : undefined,
-    }) +
+    }),
     element(
       'text',
       { x: at.x, y: at.y + 6, class: 'sp-tag-text', 'font-size': 17, 'text-anchor': 'middle' },
       `${number}${part.incomplete ? '?' : ''}`,
-    )
+    ),
   );
 }
