@@ -56,13 +56,13 @@ function isSound(value: unknown): boolean {
 /** Joins a definition and its body: every input is held against its range, every answer against being a number. */
 export function calculation<I extends object, V>(definition: Definition<I, V>): Calculation<I, V> {
   const { compute, cautions: standing = [], ...rest } = definition;
-  const fields = Object.entries<Field>(definition.inputs);
+  const fields = Object.entries<Field>(definition.inputs).map(([key, { fault }]) => ({ key, fault }));
   const { unit, method, source } = definition;
   const run = (input: I): Outcome<V> => {
     if (typeof input !== 'object' || input === null) return refused('no values were given');
-    for (const [key, field] of fields) {
-      const fault = field.fault(part(input, key));
-      if (fault !== undefined) return refused(fault);
+    for (const { key, fault } of fields) {
+      const found = fault(part(input, key));
+      if (found !== undefined) return refused(found);
     }
     const answer = compute(input);
     if (!answer.ok) return answer;

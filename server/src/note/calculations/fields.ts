@@ -39,20 +39,24 @@ export function part(value: unknown, key: string): unknown {
   return typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
 }
 
-function axisFault(label: string, size: unknown, axis: unknown): string | undefined {
-  if (axis === null) return size === 0 ? undefined : `${label} has a cylinder but no axis`;
-  return angle(`the axis of ${label}`).fault(axis);
+/** Examines the axis of a cylinder: none is right only where there is no cylinder. Made once a field: it is called often. */
+function axisField(label: string): (size: unknown, axis: unknown) => string | undefined {
+  const field = angle(`the axis of ${label}`);
+  return (size, axis) => {
+    if (axis !== null) return field.fault(axis);
+    return size === 0 ? undefined : `${label} has a cylinder but no axis`;
+  };
 }
 
 /** A cylinder with its axis. */
 export function vector(label: string, most = 20): Field {
   const size = quantity(`the magnitude of ${label}`, 'D', 0, most);
+  const axis = axisField(label);
   return {
     label,
     unit: 'D @ °',
     range: `magnitude 0 to ${most} D`,
-    fault: (value) =>
-      size.fault(part(value, 'magnitude')) ?? axisFault(label, part(value, 'magnitude'), part(value, 'axis')),
+    fault: (value) => size.fault(part(value, 'magnitude')) ?? axis(part(value, 'magnitude'), part(value, 'axis')),
   };
 }
 
@@ -60,6 +64,7 @@ export function vector(label: string, most = 20): Field {
 export function refraction(label: string): Field {
   const sphere = quantity(`the sphere of ${label}`, 'D', -40, 25);
   const cylinder = quantity(`the cylinder of ${label}`, 'D', -15, 15);
+  const axis = axisField(label);
   return {
     label,
     unit: 'D x °',
@@ -67,7 +72,7 @@ export function refraction(label: string): Field {
     fault: (value) =>
       sphere.fault(part(value, 'sphere')) ??
       cylinder.fault(part(value, 'cylinder')) ??
-      axisFault(label, part(value, 'cylinder'), part(value, 'axis')),
+      axis(part(value, 'cylinder'), part(value, 'axis')),
   };
 }
 

@@ -67,8 +67,9 @@ function valueOf(
   const guide = guides.get(name);
   const plain: Record<string, ComputedData> = {};
   const units: Record<string, string> = {};
-  for (const [key, input] of Object.entries(inputs)) {
-    if (!input.ok) continue;
+  for (const key in inputs) {
+    const input = inputs[key];
+    if (input?.ok !== true) continue;
     plain[key] = input.value;
     if (input.unit !== '') units[key] = input.unit;
   }
@@ -86,6 +87,11 @@ function valueOf(
     span: widen(text, at.span),
     display: display(name, value, unit),
     inline: inline ?? guide?.inline ?? false,
-    cautions: [...new Set(cautions)],
+    cautions: withoutRepeats(cautions),
   };
+}
+
+/** One caution may come from several inputs; it is said once. */
+function withoutRepeats(cautions: readonly string[]): readonly string[] {
+  return cautions.length < 2 ? cautions : cautions.filter((caution, index) => cautions.indexOf(caution) === index);
 }

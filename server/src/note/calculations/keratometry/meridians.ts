@@ -15,11 +15,10 @@ export interface Keratometry {
 const POWER = quantity('keratometry', 'D', 30, 70);
 
 export function meridianField(label: string): Field {
+  const meridian = angle(`the meridian of ${label}`);
   return shaped(label, 'power 30 to 70 D, meridian in degrees or not recorded', (value) => {
     const axis = part(value, 'axis');
-    return (
-      POWER.fault(part(value, 'power')) ?? (axis === null ? undefined : angle(`the meridian of ${label}`).fault(axis))
-    );
+    return POWER.fault(part(value, 'power')) ?? (axis === null ? undefined : meridian.fault(axis));
   });
 }
 

@@ -17,7 +17,10 @@ export function parseDate(text: string): CalendarDate | undefined {
     : undefined;
 }
 
-const daysInMonth = (year: number, month: number): number => new Date(Date.UTC(year, month, 0)).getUTCDate();
+const MONTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+const daysInMonth = (year: number, month: number): number =>
+  month === 2 && isLeap(year) ? 29 : (MONTHS[month - 1] ?? NaN);
 
 export const writeDate = ({ year, month, day }: CalendarDate): string =>
   `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;

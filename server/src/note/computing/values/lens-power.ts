@@ -86,14 +86,9 @@ function spreadOf(powers: readonly Result[], at: Spot): readonly Result[] {
   return [{ name: 'formula-spread', at, inputs, outcome: formulaSpread({ powers: known }) }];
 }
 
-function predictions(
-  facts: OperationFacts,
-  lens: LensEntry,
-  power: Known<number>,
-  at: Spot,
-  placed?: string,
-): Result[] {
-  const cautions = [...eyeCautions(facts), ...placementCautions(placed)];
+/** What every formula predicts for one lens and power. */
+function predictions(facts: OperationFacts, lens: LensEntry, power: Known<number>, at: Spot): Result[] {
+  const cautions = eyeCautions(facts);
   const predicted = (name: ComputedName, slug: FormulaSlug, inline: boolean, length?: Known<number>): Result => {
     const said: Prediction = power.ok
       ? predict(facts, lens, slug, { kind: 'refraction', powerD: power.value }, length)
@@ -107,6 +102,18 @@ function predictions(
   ]);
 }
 
+/** Whether the lens that went in is the one planned, so that what was predicted for one holds for the other. */
+function isAsPlanned({ note, plannedLens, implantedLens }: OperationFacts): boolean {
+  const planned = note.plan?.lens?.power?.value.amount;
+  return (
+    planned !== undefined &&
+    planned === note.lens?.power?.value.amount &&
+    plannedLens.ok &&
+    implantedLens.ok &&
+    plannedLens.entry === implantedLens.entry
+  );
+}
+
 /** The refraction that every formula predicts for the planned and for the implanted lens. */
 export const predictedRefractions: Definition<OperationFacts> = {
   names: formulaSlugs.flatMap(
@@ -116,20 +123,17 @@ export const predictedRefractions: Definition<OperationFacts> = {
     const { note, plannedLens, implantedLens, aphakic } = facts;
     const planned = note.plan?.lens?.power;
     const implanted = note.lens?.power;
-    return [
-      ...(planned === undefined
+    const ofPlanned =
+      planned === undefined
         ? []
-        : predictions(facts, plannedLens, amountOf(planned, 'the planned power'), spotOf(planned))),
-      ...(implanted === undefined || aphakic
-        ? []
-        : predictions(
-            facts,
-            implantedLens,
-            amountOf(implanted, 'the implanted power'),
-            spotOf(implanted),
-            note.lens?.placed?.value,
-          )),
-    ];
+        : predictions(facts, plannedLens, amountOf(planned, 'the planned power'), spotOf(planned));
+    if (implanted === undefined || aphakic) return ofPlanned;
+    const at = spotOf(implanted);
+    const cautions = placementCautions(note.lens?.placed?.value);
+    const ofImplanted = isAsPlanned(facts)
+      ? ofPlanned
+      : predictions(facts, implantedLens, amountOf(implanted, 'the implanted power'), at);
+    return [...ofPlanned, ...ofImplanted.map((one) => ({ ...one, at, outcome: withCautions(one.outcome, cautions) }))];
   },
 };
 
