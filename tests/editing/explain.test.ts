@@ -47,6 +47,7 @@ describe('an explanation', () => {
           inputUnits: { k1: 'D', k2: 'D' },
           inline: true,
           method: 'steep minus flat',
+          domain: 'front surface of the cornea',
           source: 'convention',
           path: ['preop', 'biometry', 'k2'],
           span: { start: 0, end: 1 },

@@ -57,7 +57,7 @@ function isSound(value: unknown): boolean {
 export function calculation<I extends object, V>(definition: Definition<I, V>): Calculation<I, V> {
   const { compute, cautions: standing = [], ...rest } = definition;
   const fields = Object.entries<Field>(definition.inputs).map(([key, { fault }]) => ({ key, fault }));
-  const { unit, method, source } = definition;
+  const { unit, method, domain, source } = definition;
   const run = (input: I): Outcome<V> => {
     if (typeof input !== 'object' || input === null) return refused('no values were given');
     for (const { key, fault } of fields) {
@@ -68,7 +68,7 @@ export function calculation<I extends object, V>(definition: Definition<I, V>): 
     if (!answer.ok) return answer;
     if (!isSound(answer.value)) return refused('these values together give no number');
     const cautions = answer.cautions.length === 0 ? standing : [...standing, ...answer.cautions];
-    return { ok: true, value: answer.value, unit, method, source, cautions };
+    return { ok: true, value: answer.value, unit, method, domain, source, cautions };
   };
   const about: About = { ...rest, cautions: standing };
   return Object.assign(run, { about, runExample: () => run(definition.example.input) });

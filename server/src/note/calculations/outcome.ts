@@ -12,6 +12,8 @@ export interface Computed<V> {
   /** Unit of the value, or of every number in it; empty for words, counts and ratios. */
   readonly unit: string;
   readonly method: string;
+  /** Where the method holds, in words. */
+  readonly domain: string;
   readonly source: Source;
   readonly cautions: readonly string[];
 }

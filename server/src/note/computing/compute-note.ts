@@ -73,7 +73,7 @@ function valueOf(
     plain[key] = input.value;
     if (input.unit !== '') units[key] = input.unit;
   }
-  const { value, unit, method, source, cautions } = outcome;
+  const { value, unit, method, domain, source, cautions } = outcome;
   return {
     name,
     label: guide?.label ?? '',
@@ -82,6 +82,7 @@ function valueOf(
     inputs: plain,
     inputUnits: units,
     method,
+    domain,
     source: `${source.citation} (${source.status})`,
     path: at.path,
     span: widen(text, at.span),

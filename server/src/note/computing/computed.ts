@@ -26,6 +26,8 @@ export interface ComputedValue {
   /** The unit of each input that has one. */
   readonly inputUnits: { readonly [name: string]: string };
   readonly method: string;
+  /** Where the method holds, in words. */
+  readonly domain: string;
   /** The citation, and how far it was verified. */
   readonly source: string;
   /** The field it belongs beside. */

@@ -97,6 +97,7 @@ export function acuityLogmarOfCategory(category: AcuityCategory, scheme: AcuityS
     value,
     unit: 'logMAR',
     method: `${category} by the scheme ${scheme}`,
+    domain: 'Counting fingers and less have no acuity of their own; never average them silently.',
     source,
     cautions: [caution],
   };
