@@ -9,6 +9,8 @@ import { eyeMissing } from './side/eye-missing.ts';
 import { fileNameNamesOtherEye } from './side/file-name-names-other-eye.ts';
 import { implantedLensDiffersFromVerified } from './side/implanted-lens-differs-from-verified.ts';
 import { incisionMirrored } from './side/incision-mirrored.ts';
+import { labelDiffersFromFields } from './side/label-differs-from-fields.ts';
+import { labelOfAnotherModel } from './side/label-of-another-model.ts';
 import { lensVerifiedForOtherEye } from './side/lens-verified-for-other-eye.ts';
 import { markedEyeDiffers } from './side/marked-eye-differs.ts';
 import { operatedEyeDiffersFromAll } from './side/operated-eye-differs-from-all.ts';
@@ -19,6 +21,7 @@ import { visitReportsOtherLens } from './side/visit-reports-other-lens.ts';
 import { adjunctsNotRecorded } from './completeness/adjuncts-not-recorded.ts';
 import { afterCareIncomplete } from './completeness/after-care-incomplete.ts';
 import { anaesthesiaIncomplete } from './completeness/anaesthesia-incomplete.ts';
+import { antibioticNotRecorded } from './completeness/antibiotic-not-recorded.ts';
 import { antisepsisMissing } from './completeness/antisepsis-missing.ts';
 import { biometryIncomplete } from './completeness/biometry-incomplete.ts';
 import { capsuleStateIncomplete } from './completeness/capsule-state-incomplete.ts';
@@ -72,6 +75,7 @@ import { refractionSignDisagreesWithLength } from './agreement/refraction-sign-d
 import { ringDiffersFromPlan } from './agreement/ring-differs-from-plan.ts';
 import { ringReasonDisagrees } from './agreement/ring-reason-disagrees.ts';
 import { signerMayNotSign } from './agreement/signer-may-not-sign.ts';
+import { suturesDisagree } from './agreement/sutures-disagree.ts';
 import { toricAxisDiffersFromPlan } from './agreement/toric-axis-differs-from-plan.ts';
 import { toricAxisOffSteepMeridian } from './agreement/toric-axis-off-steep-meridian.ts';
 import { tornButNoComplication } from './agreement/torn-but-no-complication.ts';
@@ -94,14 +98,63 @@ import { minusLensWithoutOwnConstants } from './plausibility/minus-lens-without-
 import { ringSizeUnusualForEye } from './plausibility/ring-size-unusual-for-eye.ts';
 import { uncorrectedBetterThanCorrected } from './plausibility/uncorrected-better-than-corrected.ts';
 import { unusualValue } from './plausibility/unusual-value.ts';
+import { alphaBlockerWithoutPrecaution } from './sequence/alpha-blocker-without-precaution.ts';
+import { bagPowerInSulcus } from './sequence/bag-power-in-sulcus.ts';
 import { biometryDateImplausible } from './sequence/biometry-date-implausible.ts';
+import { consentAfterOperation } from './sequence/consent-after-operation.ts';
+import { drugAgainstAllergy } from './sequence/drug-against-allergy.ts';
+import { earlyRingWithIntactZonule } from './sequence/early-ring-with-intact-zonule.ts';
+import { eyeLeftWithoutLens } from './sequence/eye-left-without-lens.ts';
+import { fragmentWithoutReferral } from './sequence/fragment-without-referral.ts';
+import { highPressureUntreated } from './sequence/high-pressure-untreated.ts';
+import { hydrodissectionOfPosteriorPolar } from './sequence/hydrodissection-of-posterior-polar.ts';
+import { leakLeftAtEnd } from './sequence/leak-left-at-end.ts';
+import { longEyePeripheryNotExamined } from './sequence/long-eye-periphery-not-examined.ts';
+import { longEyeWithoutBlockPrecaution } from './sequence/long-eye-without-block-precaution.ts';
+import { longEyeWithoutCounselling } from './sequence/long-eye-without-counselling.ts';
+import { longEyeWithoutRetinalReview } from './sequence/long-eye-without-retinal-review.ts';
+import { needleBlockRisky } from './sequence/needle-block-risky.ts';
+import { onePieceLensInSulcus } from './sequence/one-piece-lens-in-sulcus.ts';
+import { operationDateDisagrees } from './sequence/operation-date-disagrees.ts';
+import { plannedButOperated } from './sequence/planned-but-operated.ts';
+import { refractiveSurpriseUnexplained } from './sequence/refractive-surprise-unexplained.ts';
 import { reviewBeforeOperation } from './sequence/review-before-operation.ts';
 import { reviewsOutOfOrder } from './sequence/reviews-out-of-order.ts';
+import { ringAfterUncontainedTear } from './sequence/ring-after-uncontained-tear.ts';
+import { rotatedLensNotListed } from './sequence/rotated-lens-not-listed.ts';
+import { ruptureWithoutEarlyReview } from './sequence/rupture-without-early-review.ts';
+import { scheduledReviewMissing } from './sequence/scheduled-review-missing.ts';
+import { signedBeforeFinish } from './sequence/signed-before-finish.ts';
+import { signedLate } from './sequence/signed-late.ts';
+import { smallPupilWithoutAid } from './sequence/small-pupil-without-aid.ts';
+import { sutureRemovalBeforeOperation } from './sequence/suture-removal-before-operation.ts';
+import { sutureWithoutRemovalDate } from './sequence/suture-without-removal-date.ts';
 import { timesOutOfOrder } from './sequence/times-out-of-order.ts';
+import { toricLensInTornBag } from './sequence/toric-lens-in-torn-bag.ts';
 import { tornCapsuleLensInBagWithoutAccount } from './sequence/torn-capsule-lens-in-bag-without-account.ts';
+import { viscoelasticLeftBehindLens } from './sequence/viscoelastic-left-behind-lens.ts';
+import { visitBeforeOperation } from './sequence/visit-before-operation.ts';
+import { visitNameDisagreesWithDate } from './sequence/visit-name-disagrees-with-date.ts';
+import { vitrectomyWithoutReason } from './sequence/vitrectomy-without-reason.ts';
+import { vitreousLeftInWound } from './sequence/vitreous-left-in-wound.ts';
+import { vitreousLossWithoutRetinalReview } from './sequence/vitreous-loss-without-retinal-review.ts';
 import { vitreousWithoutVitrectomy } from './sequence/vitreous-without-vitrectomy.ts';
+import { whiteCataractWithoutDye } from './sequence/white-cataract-without-dye.ts';
+import { codeShapeWrong } from './traceability/code-shape-wrong.ts';
 import { expiryBeforeOperation } from './traceability/expiry-before-operation.ts';
+import { labelNotValid } from './traceability/label-not-valid.ts';
 import { lensWithoutSerialOrLot } from './traceability/lens-without-serial-or-lot.ts';
+import { referenceNotInPattern } from './traceability/reference-not-in-pattern.ts';
+import { serialSameAsLot } from './traceability/serial-same-as-lot.ts';
+import { dissipatedEnergyDisagrees } from './arithmetic/dissipated-energy-disagrees.ts';
+import { doseDisagreesWithItsStrength } from './arithmetic/dose-disagrees-with-its-strength.ts';
+import { meanPowerAboveSteps } from './arithmetic/mean-power-above-steps.ts';
+import { statedAgeDisagrees } from './arithmetic/stated-age-disagrees.ts';
+import { statedDurationDisagrees } from './arithmetic/stated-duration-disagrees.ts';
+import { statedEquivalentDisagrees } from './arithmetic/stated-equivalent-disagrees.ts';
+import { statedMeanKeratometryDisagrees } from './arithmetic/stated-mean-keratometry-disagrees.ts';
+import { statedOverlapDisagrees } from './arithmetic/stated-overlap-disagrees.ts';
+import { ultrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
 
 /** Every check, in the order in which `explain` lists their groups. */
 export const allChecks: readonly Check[] = [
@@ -116,6 +169,8 @@ export const allChecks: readonly Check[] = [
   fileNameNamesOtherEye,
   implantedLensDiffersFromVerified,
   incisionMirrored,
+  labelDiffersFromFields,
+  labelOfAnotherModel,
   lensVerifiedForOtherEye,
   markedEyeDiffers,
   operatedEyeDiffersFromAll,
@@ -127,6 +182,7 @@ export const allChecks: readonly Check[] = [
   adjunctsNotRecorded,
   afterCareIncomplete,
   anaesthesiaIncomplete,
+  antibioticNotRecorded,
   antisepsisMissing,
   biometryIncomplete,
   capsuleStateIncomplete,
@@ -181,6 +237,7 @@ export const allChecks: readonly Check[] = [
   ringDiffersFromPlan,
   ringReasonDisagrees,
   signerMayNotSign,
+  suturesDisagree,
   toricAxisDiffersFromPlan,
   toricAxisOffSteepMeridian,
   tornButNoComplication,
@@ -205,13 +262,63 @@ export const allChecks: readonly Check[] = [
   uncorrectedBetterThanCorrected,
   unusualValue,
   // sequence and consequence
+  alphaBlockerWithoutPrecaution,
+  bagPowerInSulcus,
   biometryDateImplausible,
+  consentAfterOperation,
+  drugAgainstAllergy,
+  earlyRingWithIntactZonule,
+  eyeLeftWithoutLens,
+  fragmentWithoutReferral,
+  highPressureUntreated,
+  hydrodissectionOfPosteriorPolar,
+  leakLeftAtEnd,
+  longEyePeripheryNotExamined,
+  longEyeWithoutBlockPrecaution,
+  longEyeWithoutCounselling,
+  longEyeWithoutRetinalReview,
+  needleBlockRisky,
+  onePieceLensInSulcus,
+  operationDateDisagrees,
+  plannedButOperated,
+  refractiveSurpriseUnexplained,
   reviewBeforeOperation,
   reviewsOutOfOrder,
+  ringAfterUncontainedTear,
+  rotatedLensNotListed,
+  ruptureWithoutEarlyReview,
+  scheduledReviewMissing,
+  signedBeforeFinish,
+  signedLate,
+  smallPupilWithoutAid,
+  sutureRemovalBeforeOperation,
+  sutureWithoutRemovalDate,
   timesOutOfOrder,
+  toricLensInTornBag,
   tornCapsuleLensInBagWithoutAccount,
+  viscoelasticLeftBehindLens,
+  visitBeforeOperation,
+  visitNameDisagreesWithDate,
+  vitrectomyWithoutReason,
+  vitreousLeftInWound,
+  vitreousLossWithoutRetinalReview,
   vitreousWithoutVitrectomy,
+  whiteCataractWithoutDye,
   // traceability
+  codeShapeWrong,
   expiryBeforeOperation,
+  labelNotValid,
   lensWithoutSerialOrLot,
+  referenceNotInPattern,
+  serialSameAsLot,
+  // arithmetic
+  dissipatedEnergyDisagrees,
+  doseDisagreesWithItsStrength,
+  meanPowerAboveSteps,
+  statedAgeDisagrees,
+  statedDurationDisagrees,
+  statedEquivalentDisagrees,
+  statedMeanKeratometryDisagrees,
+  statedOverlapDisagrees,
+  ultrasoundLongerThanOperation,
 ];

@@ -1,8 +1,7 @@
 import { operationCheck } from '../check.ts';
-import { daysBetween, later } from '../support/dates.ts';
+import { biometryLasts, dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
-
-const USUAL_AGE = { count: 12, unit: 'month' } as const;
+import { counted } from '../support/words.ts';
 
 export const biometryDateImplausible = operationCheck({
   id: 'biometry-date-implausible',
@@ -17,13 +16,12 @@ export const biometryDateImplausible = operationCheck({
   allowable: true,
   faulty: { note: 'preop:\n  biometry:\n    date: 2031-05-03' },
   sound: { note: 'preop:\n  biometry:\n    date: 2031-03-03' },
-  run: ({ date, preop }, say, { department }) => {
+  run: (note, say, context) => {
+    const { date, preop } = note;
     const measured = preop?.biometry?.date;
-    if (measured === undefined || date === undefined) return;
-    const days = daysBetween(measured.value, date.value);
-    if (days === undefined) return;
+    if (measured === undefined || date === undefined || dateInDoubt(note, context)) return;
     const spot = { at: measured, related: [related(`the operation: ${date.text}`, date)] };
-    if (days < 0) {
+    if (measured.value > date.value) {
       say({
         ...spot,
         severity: 'error',
@@ -31,14 +29,11 @@ export const biometryDateImplausible = operationCheck({
       });
       return;
     }
-    const limit = department?.thresholds?.['biometry-age']?.value;
-    const age = limit?.kind === 'after' ? limit : USUAL_AGE;
-    const lasts = later(measured.value, age.count, age.unit);
-    if (lasts !== undefined && lasts < date.value) {
-      say({
-        ...spot,
-        message: `Biometry: it is dated ${measured.text}, more than ${age.count} ${age.unit}s before the operation of ${date.text}. Is there a newer one?`,
-      });
-    }
+    const { until, age } = biometryLasts(measured.value, context);
+    if (until === undefined || until >= date.value) return;
+    say({
+      ...spot,
+      message: `Biometry: it is dated ${measured.text}, more than ${counted(age.count, age.unit)} before the operation of ${date.text}. Is there a newer one?`,
+    });
   },
 });

@@ -1,4 +1,5 @@
 import { operationCheck } from '../check.ts';
+import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 
 export const reviewBeforeOperation = operationCheck({
@@ -13,8 +14,9 @@ export const reviewBeforeOperation = operationCheck({
   allowable: false,
   faulty: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2030-05-06' },
   sound: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2031-05-06' },
-  run: ({ date, reviews }, say) => {
-    if (date === undefined) return;
+  run: (note, say, context) => {
+    const { date, reviews } = note;
+    if (date === undefined || dateInDoubt(note, context)) return;
     for (const { due, what } of reviews?.items ?? []) {
       if (due?.value.kind !== 'date' || due.value.date >= date.value) continue;
       say({

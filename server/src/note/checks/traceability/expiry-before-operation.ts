@@ -2,6 +2,7 @@ import { operationCheck } from '../check.ts';
 import { lastDayOf } from '../support/dates.ts';
 import { labelDisagreement } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
+import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 
 export const expiryBeforeOperation = operationCheck({
@@ -16,9 +17,9 @@ export const expiryBeforeOperation = operationCheck({
   allowable: true,
   faulty: { note: 'without: lens.udi\nlens:\n  expiry: 2031-03' },
   sound: { note: 'without: lens.udi\nlens:\n  expiry: 2031-04' },
-  run: (note, say) => {
+  run: (note, say, context) => {
     const lens = implantedLens(note);
-    if (lens?.expiry === undefined || note.date === undefined) return;
+    if (lens?.expiry === undefined || note.date === undefined || dateInDoubt(note, context)) return;
     if (
       lastDayOf(lens.expiry.value) >= note.date.value ||
       labelDisagreement(lens, note.date.value)?.field === lens.expiry

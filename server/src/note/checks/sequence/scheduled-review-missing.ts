@@ -1,0 +1,52 @@
+import type { Operation } from '@sideport/schemas';
+import { operationCheck, type CheckContext } from '../check.ts';
+import { longLength } from '../support/measurements.ts';
+import { inDepartment, headOf } from '../support/place.ts';
+import { suturesOf } from '../support/sutures.ts';
+
+const schedule = 'review-schedule:\n  - what: refraction\n    due: 4 weeks\n    when: always';
+
+export const scheduledReviewMissing = operationCheck({
+  id: 'scheduled-review-missing',
+  group: 'sequence and consequence',
+  summary: 'A review that the department plans after such an operation is not planned.',
+  why: 'The schedule exists so that nobody has to remember it.',
+  whatToDo: 'Add the review; if the patient does not need it, allow the remark with the reason.',
+  source: 'the department’s own schedule',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'reviews:\n  - what: pressure\n    due: 1 day', files: { 'sideport.yaml': schedule } },
+  sound: {
+    note: 'reviews:\n  - what: refraction and pressure\n    due: 4 weeks',
+    files: { 'sideport.yaml': schedule },
+  },
+  run: (note, say, context) => {
+    const { reviews } = note;
+    if (reviews === undefined) return;
+    for (const { what, due, when } of context.department?.['review-schedule']?.items ?? []) {
+      if (what === undefined || !applies(when?.value, note, context)) continue;
+      const words = what.value
+        .toLowerCase()
+        .split(/[^a-z]+/u)
+        .filter((word) => word.length > 4);
+      const planned = reviews.items.some((review) =>
+        words.some((word) => review.what?.value.toLowerCase().includes(word) === true),
+      );
+      if (planned) continue;
+      say({
+        at: headOf(reviews.$, context),
+        message: `Reviews: “${what.text}”${due === undefined ? '' : ` (${due.text})`} is planned here after such an operation, but is not among them.`,
+        related: inDepartment('the review schedule', what, context),
+      });
+    }
+  },
+});
+
+/** Retina after a long eye or a complication has a check of its own. */
+function applies(when: string | undefined, note: Operation, context: CheckContext): boolean {
+  if (when === 'long eye') return longLength(note, context) !== undefined;
+  if (when === 'complication') return note.complications !== undefined;
+  if (when === 'suture') return suturesOf(note).length > 0;
+  return true;
+}

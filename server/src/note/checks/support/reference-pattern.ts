@@ -1,0 +1,14 @@
+/** A pattern of references: # stands for a digit, A for a capital letter, everything else for itself. */
+export function matchesPattern(text: string, pattern: string): boolean {
+  const source = [...pattern]
+    .map((sign) =>
+      sign === '#' ? String.raw`\d` : sign === 'A' ? '[A-Z]' : sign.replace(/[.*+?^${}()|[\]\\/]/u, String.raw`\$&`),
+    )
+    .join('');
+  return new RegExp(`^${source}$`, 'u').test(text);
+}
+
+/** Whether a pattern has a place at all. */
+export function hasPlaces(pattern: string): boolean {
+  return /[#A]/u.test(pattern);
+}

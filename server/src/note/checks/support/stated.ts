@@ -1,0 +1,47 @@
+import { operationCheck, type Check, type CheckInfo } from '../check.ts';
+import type { Operation } from '@sideport/schemas';
+import { mention } from './prose.ts';
+import { walk } from './values.ts';
+import type { Related } from '../../remark.ts';
+
+/** A number derived from recorded fields, with the fields. */
+export interface Derived {
+  readonly value: number;
+  readonly shown: string;
+  readonly related: readonly Related[];
+}
+
+interface StatedCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'faulty' | 'sound'> {
+  /** How the number is called: “the mean keratometry”. */
+  readonly what: string;
+  readonly topic: string;
+  /** Finds the number in free words: the first group. */
+  readonly pattern: RegExp;
+  readonly within: number;
+  readonly derive: (note: Operation) => Derived | undefined;
+}
+
+/** A number written in free words must be the one that the recorded fields give. */
+export function statedCheck({ what, topic, pattern, within, derive, ...info }: StatedCheck): Check {
+  return operationCheck({
+    ...info,
+    group: 'arithmetic',
+    whatToDo: 'Correct the number in the text, or the fields. A number that is computed need not be typed at all.',
+    source: 'arithmetic',
+    severity: 'warning',
+    since: '1.0',
+    allowable: true,
+    run: (note, say, { reading }) => {
+      const found = mention(walk(reading).prose, reading.text, pattern);
+      if (found?.match[1] === undefined) return;
+      const derived = derive(note);
+      const stated = Number(found.match[1].replace(/\s/gu, '').replace(/[\u2212\u2013]/u, '-'));
+      if (derived === undefined || Number.isNaN(stated) || Math.abs(stated - derived.value) <= within) return;
+      say({
+        at: { span: found.span, key: null, path: found.field.path },
+        message: `${topic}: the text says ${what} is “${found.match[1]}”, but the fields give ${derived.shown}.`,
+        related: derived.related,
+      });
+    },
+  });
+}
