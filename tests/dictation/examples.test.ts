@@ -28,11 +28,15 @@ describe('dictations of our own', () => {
 
   it('are many, in many voices, and reach every key and every value', () => {
     expect(ownExamples.length + referenceExamples.length).toBeGreaterThanOrEqual(75);
-    const said = [...ownExamples, ...referenceExamples].flatMap(({ expected, soft }) => [...Object.entries(expected), ...Object.entries(soft)]);
+    const said = [...ownExamples, ...referenceExamples].flatMap(({ expected, soft }) => [
+      ...Object.entries(expected),
+      ...Object.entries(soft),
+    ]);
     const reached = new Set(said.flatMap(([key, value]) => [value].flat().map((one) => `${key} ${String(one)}`)));
     const unreached = Object.entries(keys).flatMap(([key, { type, values, of }]) => {
       const words = Array.isArray(values) ? values : Array.isArray(of) ? (of as readonly string[]) : undefined;
-      if (words !== undefined) return words.filter((word) => !reached.has(`${key} ${word}`)).map((word) => `${key} ${word}`);
+      if (words !== undefined)
+        return words.filter((word) => !reached.has(`${key} ${word}`)).map((word) => `${key} ${word}`);
       return [...reached].some((one) => one.startsWith(`${key} `)) ? [] : [`${key} (${type})`];
     });
     expect(unreached).toEqual([]);

@@ -14,7 +14,12 @@ export interface Example {
   readonly confirm: readonly string[];
   readonly superseded: readonly { readonly key: string; readonly value: unknown }[];
   readonly unmatched: readonly { readonly start: number; readonly end: number }[];
-  readonly spans: readonly { readonly key: string; readonly role: string; readonly start: number; readonly end: number }[];
+  readonly spans: readonly {
+    readonly key: string;
+    readonly role: string;
+    readonly start: number;
+    readonly end: number;
+  }[];
 }
 
 interface Written {
@@ -55,7 +60,12 @@ export const ownExamples = read('./spoken');
 
 export const keys = JSON.parse(
   readFileSync(fileURLToPath(new URL('../reference/dictations/KEYS.json', import.meta.url)), 'utf8'),
-) as Readonly<Record<string, { readonly type: string; readonly values?: readonly string[]; readonly of?: unknown; readonly critical?: boolean }>>;
+) as Readonly<
+  Record<
+    string,
+    { readonly type: string; readonly values?: readonly string[]; readonly of?: unknown; readonly critical?: boolean }
+  >
+>;
 
 export interface Score {
   readonly filled: number;
@@ -98,7 +108,9 @@ function scoreOne(example: Example, { fields, flags, unmatched }: Neutral): Scor
   const isRight = ({ key, value }: NeutralField): boolean => same(value, expected[key]) || same(value, soft[key]);
   const filled = fields.filter(({ state }) => state === 'filled');
   const wrong = filled.filter((field) => !isRight(field));
-  const missed = Object.entries(expected).filter(([key, value]) => !fields.some((field) => field.key === key && same(field.value, value)));
+  const missed = Object.entries(expected).filter(
+    ([key, value]) => !fields.some((field) => field.key === key && same(field.value, value)),
+  );
   return {
     filled: filled.length,
     expected: Object.keys(expected).length,
@@ -107,10 +119,19 @@ function scoreOne(example: Example, { fields, flags, unmatched }: Neutral): Scor
     missed: missed.map(([key, value]) => `${id}: ${key} = ${JSON.stringify(value)}`),
     wrongSide: fields.filter((field) => field.key === 'laterality' && !isRight(field)).map(says),
     criticalWrong: wrong.filter(({ key }) => keys[key]?.critical === true).map(says),
-    leaked: fields.filter((field) => !isRight(field) && example.superseded.some(({ key, value }) => key === field.key && same(value, field.value))).map(says),
+    leaked: fields
+      .filter(
+        (field) =>
+          !isRight(field) && example.superseded.some(({ key, value }) => key === field.key && same(value, field.value)),
+      )
+      .map(says),
     unconfirmed: example.confirm.filter((key) => !flags.some((flag) => flag.key === key)).map((key) => `${id}: ${key}`),
-    unreported: example.unmatched.filter((span) => !unmatched.some((other) => overlap(span, other))).map(({ start, end }) => `${id}: “${text.slice(start, end)}”`),
-    misplaced: fields.filter((field) => isRight(field) && !isWhereExpected(field, example)).map((field) => `${says(field)} at “${text.slice(field.start, field.end)}”`),
+    unreported: example.unmatched
+      .filter((span) => !unmatched.some((other) => overlap(span, other)))
+      .map(({ start, end }) => `${id}: “${text.slice(start, end)}”`),
+    misplaced: fields
+      .filter((field) => isRight(field) && !isWhereExpected(field, example))
+      .map((field) => `${says(field)} at “${text.slice(field.start, field.end)}”`),
   };
 }
 
@@ -119,11 +140,15 @@ function isWhereExpected(field: NeutralField, { spans }: Example): boolean {
   return known.length === 0 || known.some((span) => overlap(span, field));
 }
 
-function overlap(a: { readonly start: number; readonly end: number }, b: { readonly start: number; readonly end: number }): boolean {
+function overlap(
+  a: { readonly start: number; readonly end: number },
+  b: { readonly start: number; readonly end: number },
+): boolean {
   return a.start < b.end && b.start < a.end;
 }
 
 function same(a: unknown, b: unknown): boolean {
-  if (Array.isArray(a) && Array.isArray(b)) return JSON.stringify(a.map(String).toSorted()) === JSON.stringify(b.map(String).toSorted());
+  if (Array.isArray(a) && Array.isArray(b))
+    return JSON.stringify(a.map(String).toSorted()) === JSON.stringify(b.map(String).toSorted());
   return a !== undefined && JSON.stringify(a) === JSON.stringify(b);
 }

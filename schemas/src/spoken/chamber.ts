@@ -127,6 +127,7 @@ export const chamberSpoken: SpokenSection = {
             '(stain|dye|staining) (not|was not|wasnt|unnecessary) [needed|required|used|necessary]',
             '(capsule|it) (not|wasnt|was not) stained',
             'unstained capsule',
+            '(did not|didnt) (stain|dye) [the] capsule',
             '[capsule] (dye|stain|staining) [,] [$was] (none|nil|no)',
           ],
         },

@@ -59,7 +59,7 @@ export const closureSpoken: SpokenSection = {
           said: [
             '(seidel|seidels|siedel|siedels|seidal) [(test|testing|sign|tests)] [$was] [(all|both)] (negative|neg)',
             'negative (seidel|seidels|siedel|seidel test|leak test)',
-            '(no|without|without any|no sign of|no evidence of|nil) [any] [(wound|fluid|aqueous|further)] (leak|leaks|leakage|leaking) [(seen|detected|noted|at the end|from the wound|from the wounds|from any wound|at all|on testing|demonstrated|from wounds|from any of the wounds|was seen|was detected)]',
+            '$no [any] [(wound|fluid|aqueous|further)] (leak|leaks|leakage|leaking) [(seen|detected|noted|at the end|from the wound|from the wounds|from any wound|at all|on testing|demonstrated|from wounds|from any of the wounds|was seen|was detected)]',
             `[${wounds}] [(and|$was)] [(all|found to be|checked and|confirmed|tested and|found|now|both|noted to be|confirmed to be|checked and found to be)] (watertight|water tight|leak free|not leaking|airtight)`,
             `${wounds} [$was] [(all|found to be|checked and|both|secure and)] (secure|dry|sealed|tight|leakproof)`,
             `${wounds} (do not|does not|did not|dont|doesnt|didnt) leak`,
@@ -115,6 +115,7 @@ export const closureSpoken: SpokenSection = {
             '(wound|wounds|incision) $not sutured',
             `did not (need|require) [(any|a)] ${stitch}`,
             `no need for [(any|a)] ${stitch}`,
+            `(did not|didnt) (put|place|use|insert|add) [in] [(a|any)] ${stitch} [in]`,
           ],
         },
         { value: '1', bound: true, said: ['[a] single [interrupted]'] },

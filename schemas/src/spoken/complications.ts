@@ -59,7 +59,7 @@ const facts: readonly Fact[] = [
       'vit re us loss',
     ],
     denied: [
-      'no vitreous',
+      '$no vitreous [(seen|lost|at all)]',
       '[the] vitreous [face] [$was] (intact|undisturbed|not disturbed|behind the capsule|not lost|not seen|not prolapsed)',
       '[the] vitreous [face] $not (lost|seen|prolapse|prolapsed|disturbed|presented|present)',
       '[anterior] hyaloid [face] [$was] [(remained|left)] (intact|undisturbed)',

@@ -137,7 +137,7 @@ const subjects: SpokenSubject[] = [
   {
     id: 'subconjunctival',
     named: [
-      '[a] (sub+conjunctival|sub+conjunctivally|subconj|sub conj|sub conjunctival injection|sub conjunctival injections) [(injection|injections|injection of|injections of|of)]',
+      '[a] (sub+conjunctival|sub+conjunctivally|subconj|sub conj|s / c|sub conjunctival injection|sub conjunctival injections) [(injection|injections|injection of|injections of|of)]',
     ],
     heard: ['(sub|some|sob) (conjunctive|conjunct of all|conjunctiva|congenital|conjunctive all|con junctival)'],
   },

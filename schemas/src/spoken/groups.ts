@@ -1,5 +1,6 @@
 /** Groups of words that many phrases share, used in patterns as $name. */
 export const groups: Readonly<Record<string, string>> = {
+  no: '(no|without|without any|nil|wasnt any|was not any|werent any|isnt any|not any|no sign of|no evidence of|no sign of any)',
   was: '(was|were|is|are|has been|have been|had been|being)',
   not: '(not|wasnt|werent|isnt|arent|hasnt|havent|didnt|did not|was not|were not|is not|are not|has not|have not|had not|never|was never|were never)',
   lens: '(lens|lenses|iol|pciol|pc iol|pcl|intraocular lens|intra ocular lens|implant|lens implant|i o l)',

@@ -158,6 +158,9 @@ export const head: SpokenSection = {
             '(i am|im) (a|the) [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
           ],
         },
+        { value: 'consultant', implied: true, said: ['by [(a|the|our)] (consultant|attending)'] },
+        { value: 'senior trainee', implied: true, said: ['by [(a|the|our)] (trainee|registrar|resident)'] },
+        { value: 'fellow', implied: true, said: ['by [(a|the|our)] fellow'] },
         { value: 'consultant', bound: true, said: ['consultant', 'attending'] },
         { value: 'senior trainee', bound: true, said: ['trainee', 'registrar', 'resident'] },
         { value: 'fellow', bound: true, said: ['fellow'] },
@@ -171,7 +174,7 @@ export const head: SpokenSection = {
           value: 'consultant',
           said: [
             'consultant (supervising|supervisor|assisting|supervised|present)',
-            '(supervised by|supervisor|under supervision of|under the supervision of|with) [a|the] consultant [(supervising|supervision|supervisor)]',
+            '(supervised by|assisted by|supervisor|under supervision of|under the supervision of|with) [a|the] consultant [(supervising|supervision|supervisor)]',
             'under consultant supervision',
           ],
         },

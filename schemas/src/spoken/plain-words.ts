@@ -14,7 +14,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   x - / under patient patients mrs mr eye case via further routinely usual routine standard
   position positions mark level side end okay yes thank thanks please right-hand let lets well sir um uh er erm umm uhm hmm ah eh
   total size power technique procedure operation surgery theatre surgical underwent operating room brought draped drape
-  plus interrupted done good nice nicely  please note new`.split(/\s+/u),
+  plus interrupted sited done good nice nicely  please note new`.split(/\s+/u),
 );
 
 /** Phrases that carry no fact of their own. */
@@ -49,6 +49,7 @@ export const opaquePhrases: readonly string[] = [
   '(hydrodissection|rhexis|capsulorhexis|lens|hydro dissection|viscoelastic|vitrectomy|iris) (cannula|forceps|needle|hook|injector|cartridge|spatula|manipulator|cutter|probe|set)',
   '(old|existing|previous|dislocated|subluxed|subluxated|opacified|original) [anterior chamber|posterior chamber|iris claw|one piece|three piece] $lens [$was] [(explanted|removed|cut out|extracted|bisected|taken out|cut|cut and removed)]',
   '[anterior chamber] $lens [$was] (explanted|removed|cut out|extracted|bisected|taken out|cut and removed)',
+  '(at|during|before|while) [the] [end of] (hydro+dissection|capsulorhexis|rhexis|sculpting|chopping|irrigation and aspiration|lens insertion|cortex removal|phaco|phacoemulsification|nucleus removal|quadrant removal|lens implantation|insertion of the lens|implantation of the lens|removal of [the] [last] (nucleus|quadrant|quadrants|fragment))',
   '[a] {number} (degree|gauge|g) [(slit|stab|angled|keratome)] (blade|knife|needle|cannula|keratome|lancet)',
   '(from|between) {number} (to|and|through) {number} [oclock|degrees|percent]',
   '{number} (to|through) {number} [oclock]',

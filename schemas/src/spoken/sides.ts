@@ -3,7 +3,7 @@
 /** Words that name the eye with the side. */
 export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> = {
   right: [
-    '[the|patients] right (eye|sided|eyes)',
+    '[the|patient|patients] right (eye|sided|eyes)',
     'r eye',
     'right [sided] eye',
     'eye [is|was] [the] right',
@@ -11,7 +11,7 @@ export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> 
     '(operated|operating|operative|affected|correct) (eye|side) [is|was] [the] right',
   ],
   left: [
-    '[the|patients] left (eye|sided|eyes)',
+    '[the|patient|patients] left (eye|sided|eyes)',
     'l eye',
     'left [sided] eye',
     'eye [is|was] [the] left',
@@ -35,17 +35,24 @@ export const operatedThings: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Words that may stand between the side and the thing operated: "left posterior polar cataract". */
+export const operatedAdjectives: ReadonlySet<string> = new Set(
+  'posterior polar dense white mature brunescent nuclear cortical subcapsular routine uncomplicated uneventful toric sided standard combined small incision hard soft traumatic congenital advanced very visually significant anterior complicated'.split(
+    ' ',
+  ),
+);
+
 /** Where a side word names no eye. */
 export const sideTraps: readonly string[] = [
-  '[(in|with|using|by|held in)] [(my|the|his|her|surgeons|patients|a)] (right|left) [-] (hand|handed|handedly|hander|foot|arm|pedal|hands)',
+  '[(in|with|using|by|held in)] [(my|the|his|her|surgeon|surgeons|patient|patients|the patient|a)] (right|left) [-] (hand|handed|handedly|hander|foot|arm|pedal|hands)',
   '(right|left) hand side',
-  '(to|from|on|towards|toward) [(the|my|his|her|patients|its)] [patients] (right|left)',
-  '(to|from|on|towards|at) (my|the|his|her|patients|the patients) (right|left) [hand] side',
+  '(to|from|on|towards|toward) [(the|my|his|her|its)] [patient|patients] (right|left)',
+  '(to|from|on|towards|at) (my|the|his|her|patient|patients|the patient|the patients) (right|left) [hand] side',
   '(right|left) side of the (patient|table|chair|bed|head|microscope|screen|room|drape)',
   '(upper|lower|top|bottom|far) (right|left)',
   'all right',
   'alright',
-  '(just|quite|exactly|about|not quite|looks|looked|seems|seemed|is|thats|was|sat|sitting|be|felt|feels) right',
+  '(just|quite|exactly|about|not quite|looks|looked|seems|seemed|is|thats|that|was|sat|sitting|be|felt|feels) right',
   'right (angle|angled|angles|away|now|through|down|across|size|place|position|spot|amount|depth|direction|time|way|moment|then|so|okay|well|instrument|power|track|people|patient|from|up|at|after|before|in the|on the|over|into|behind|under|next)',
   'at right angles',
   '(right|left) (shoulder|ear|temple|cheek|leg|side of)',

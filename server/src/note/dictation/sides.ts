@@ -1,4 +1,4 @@
-import { operatedThings, sideLetters } from '@sideport/schemas/spoken/sides.ts';
+import { operatedAdjectives, operatedThings, sideLetters } from '@sideport/schemas/spoken/sides.ts';
 import { gapBetween } from './gaps.ts';
 import type { Item } from './scan.ts';
 import type { Token } from './tokens.ts';
@@ -35,7 +35,14 @@ export function sideMentions(items: readonly Item[], tokens: readonly Token[], t
 }
 
 function bareRole(tokens: readonly Token[], item: Item): SideMention['role'] {
-  return operatedThings.has(tokens[item.to]?.word ?? '') ? 'asserted' : 'alone';
+  let at = item.to;
+  while (
+    at < item.to + 4 &&
+    operatedAdjectives.has(tokens[at]?.word ?? '') &&
+    !operatedThings.has(tokens[at]?.word ?? '')
+  )
+    at += 1;
+  return operatedThings.has(tokens[at]?.word ?? '') ? 'asserted' : 'alone';
 }
 
 /** "OD", "LE": capitals that no island covers. */

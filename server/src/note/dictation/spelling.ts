@@ -1,5 +1,5 @@
 /**
- * One spelling for each word, so that the phrase table needs to be written once: British spelling, no apostrophes,
+ * One spelling for each word, so that the phrase table needs to be written once: British spelling, no apostrophes, no “'s”,
  * no accents, and the forms a recogniser types for the same sound of the same word.
  */
 
@@ -46,6 +46,7 @@ const american: Readonly<Record<string, string>> = {
 export function foldWord(word: string): string {
   const plain = word
     .normalize('NFKD')
+    .replace(/['’ʼ]s$/iu, '')
     .replace(/[\u0300-\u036f'’ʼ]/gu, '')
     .toLowerCase();
   return american[plain] ?? plain;

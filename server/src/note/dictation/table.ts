@@ -26,6 +26,7 @@ import type {
   SpokenValue,
 } from '@sideport/schemas/spoken/phrase.ts';
 import { opaquePhrases, plainPhrases } from '@sideport/schemas/spoken/plain-words.ts';
+import { preopSpoken } from '@sideport/schemas/spoken/preop.ts';
 import { ringSpoken } from '@sideport/schemas/spoken/ring.ts';
 import { sideHeard, sidePhrases, sideTraps } from '@sideport/schemas/spoken/sides.ts';
 import { spokenUnits } from '@sideport/schemas/spoken/units.ts';
@@ -75,6 +76,7 @@ export interface Table {
 export const spokenSections: readonly SpokenSection[] = [
   head,
   diagnosisSpoken,
+  preopSpoken,
   anaesthesiaSpoken,
   incisionsSpoken,
   chamberSpoken,
