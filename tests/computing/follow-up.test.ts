@@ -96,6 +96,10 @@ describe('refraction', () => {
     expect(error.cautions.join()).toContain('Another lens than planned was implanted');
     expect(error.value).toBeGreaterThan(0.9);
   });
+  test('a lens outside the bag is not what the constant describes', () => {
+    const sulcus = before.replace('placed: capsular bag', 'placed: sulcus');
+    expect(one(together(after, sulcus), 'prediction-error').cautions.join()).toContain('elsewhere than in the bag');
+  });
   test('where no prediction can be had, nothing is computed', () => {
     const other = before.replace(/ {2}predicted(-by)?:.*\n/gu, '').replaceAll('HX-1', 'XX-9');
     expect(why(together(after, other), 'prediction-error')).toContain('does not have the model XX-9');
@@ -108,9 +112,8 @@ test('lines and letters gained, each acuity against its own kind', () => {
   expect(one(note, 'letters-gained').value).toBeCloseTo(34.9485, 3);
   const counted = together(after, before.replace('corrected: 6/60', 'corrected: CF'));
   expect(one(counted, 'lines-gained').cautions.join()).toContain('rests on a scheme');
-  expect(why(together(after, before.replace('corrected', 'pinhole')), 'lines-gained')).toBe(
-    'the corrected acuity before the operation is missing',
-  );
+  const uncounted = together(after, before.replace('corrected', 'uncorrected'));
+  expect(why(uncounted, 'lines-gained')).toBe('the corrected acuity before the operation is missing');
 });
 
 test('the day of the visit; a visit without its operation says so', () => {

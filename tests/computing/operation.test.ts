@@ -190,7 +190,7 @@ describe('lens power', () => {
     expect(holladay.cautions.join()).toContain('a starting value only');
   });
   test.each([
-    ['without a department file', {}, 'there is no department file'],
+    ['without a department file', {}, 'there is no department file with the constants of the lens'],
     ['without the lens in its list', { department: 'sideport: 1\nlenses: []\n' }, 'does not have the model HX-1'],
   ])('%s nothing is computed', (_what, around, because) => {
     expect(why(compute(c045, around), 'lens-power-srk-t')).toContain(because);

@@ -8,13 +8,11 @@ type Lens = NonNullable<Department['lenses']>['items'][number];
 export type StaffEntry = { readonly ok: true; readonly ref: string; readonly entry: Staff } | Refused;
 export type LensEntry = { readonly ok: true; readonly model: string; readonly entry: Lens } | Refused;
 
-const NO_FILE = refused('there is no department file');
-
 /** The entry of the surgeon who operates. */
 export function staffEntryOf(note: Operation, department: Department | null): StaffEntry {
   const ref = note.team?.items.find((member) => member.role?.value === 'surgeon')?.ref?.value;
   if (ref === undefined) return refused('the team names no surgeon');
-  if (department === null) return NO_FILE;
+  if (department === null) return refused('there is no department file with the incision effect of the surgeon');
   const entry = department.staff?.items.find((person) => person.ref?.value === ref);
   return entry === undefined ? refused(`the department file does not know surgeon ${ref}`) : { ok: true, ref, entry };
 }
@@ -28,7 +26,7 @@ interface NamedLens {
 export function lensEntryOf(lens: NamedLens | undefined, department: Department | null, name: string): LensEntry {
   const model = lens?.model?.value;
   if (model === undefined) return refused(`the model of ${name} is missing`);
-  if (department === null) return NO_FILE;
+  if (department === null) return refused('there is no department file with the constants of the lens');
   const maker = lens?.maker?.value;
   const entry = department.lenses?.items.find(
     (listed) =>

@@ -121,3 +121,10 @@ export function lensPosition(
   }
   return first ?? refused('no formula could place the lens');
 }
+
+/** What must be said of a prediction when the lens lies elsewhere than in the bag. */
+export function placementCautions(placed: string | undefined): string[] {
+  return placed === undefined || placed === 'capsular bag'
+    ? []
+    : [`The lens lies elsewhere than in the bag (${placed}); a constant for the bag does not describe it.`];
+}

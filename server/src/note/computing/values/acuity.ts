@@ -46,7 +46,9 @@ export const acuityGained: Definition<FollowUpFacts> = {
     ACUITY_KINDS.flatMap((kind): readonly Result[] => {
       const field = note.acuity?.[kind];
       const earlier = operation?.note.preop?.acuity?.[kind];
-      if (field === undefined || operation === undefined) return [];
+      // A pinhole acuity is often taken at one of the two examinations only.
+      const aside = kind === 'pinhole' && earlier === undefined;
+      if (field === undefined || operation === undefined || aside) return [];
       const before = logmarOf(earlier, `the ${kind} acuity before the operation`);
       const after = logmarOf(field, `the ${kind} acuity`);
       const byScheme = [earlier, field].some((acuity) => acuity?.value.kind === 'category');

@@ -7,7 +7,7 @@ import type { Definition } from '../definition.ts';
 import type { LensEntry } from '../department-entries.ts';
 import { preferredFormulas, slugOf } from '../formulas.ts';
 import { amountOf, from, withCautions, type Known } from '../known.ts';
-import { predict, type Prediction } from '../lens-prediction.ts';
+import { placementCautions, predict, type Prediction } from '../lens-prediction.ts';
 import { adjustedLength, adjustmentOf } from '../length-adjustment.ts';
 import type { OperationFacts } from '../operation-facts.ts';
 import { result, spotOf, type Result, type Spot } from '../result.ts';
@@ -18,12 +18,6 @@ function eyeCautions({ note }: OperationFacts): string[] {
   return method !== undefined && method !== 'optical'
     ? ['Measured by ultrasound: constants made for optical biometry do not apply.']
     : [];
-}
-
-function placementCautions(placed: string | undefined): string[] {
-  return placed === undefined || placed === 'capsular bag'
-    ? []
-    : [`The lens lies elsewhere than in the bag (${placed}); a constant for the bag does not describe it.`];
 }
 
 /** What the values of one formula share: whether they stand behind the line, and the adjusted length if there is one. */

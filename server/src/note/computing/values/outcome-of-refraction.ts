@@ -11,7 +11,7 @@ import type { Definition } from '../definition.ts';
 import type { FollowUpFacts } from '../follow-up-facts.ts';
 import { preferredFormulas, slugOf } from '../formulas.ts';
 import { amountOf, from, missing, withCautions, type Known } from '../known.ts';
-import { predict } from '../lens-prediction.ts';
+import { placementCautions, predict } from '../lens-prediction.ts';
 import { adjustedLength, adjustmentOf } from '../length-adjustment.ts';
 import type { OperationFacts } from '../operation-facts.ts';
 import { result, spotOf } from '../result.ts';
@@ -34,6 +34,7 @@ export function ownPrediction(facts: OperationFacts): OwnPrediction {
   const { plan, lens } = note;
   if (aphakic) return { value: refused('the eye was left without a lens'), by: '', cautions: [] };
   const power = amountOf(lens?.power, 'the power of the lens implanted');
+  const placement = placementCautions(lens?.placed?.value);
   if (!power.ok) return { value: power, by: '', cautions: [] };
   const planned = plan?.lens?.power?.value.amount;
   const asPlanned =
@@ -45,7 +46,7 @@ export function ownPrediction(facts: OperationFacts): OwnPrediction {
     return {
       value: amountOf(plan.predicted, 'the recorded prediction'),
       by: `the recorded prediction${formula === undefined ? '' : ` (${formula})`}`,
-      cautions: [],
+      cautions: placement,
     };
   const slug = slugOf(formula) ?? preferredFormulas(facts)[0];
   if (slug === undefined)
@@ -58,7 +59,11 @@ export function ownPrediction(facts: OperationFacts): OwnPrediction {
   return {
     value: outcome,
     by: `a prediction computed by ${slug}${adjusted?.ok === true ? `, ${adjustment}` : ''}`,
-    cautions: [`${why}; the prediction was computed for the lens in the eye.`, ...(outcome.ok ? outcome.cautions : [])],
+    cautions: [
+      `${why}; the prediction was computed for the lens in the eye.`,
+      ...placement,
+      ...(outcome.ok ? outcome.cautions : []),
+    ],
   };
 }
 
