@@ -40,7 +40,7 @@ describe('tables', () => {
     expect(saying).toEqual(
       operations
         .filter((note) => note[field] === word)
-        .map((note) => note['id'])
+        .map((note) => String(note['id']))
         .toSorted(),
     );
     expect(saying.length).toBeGreaterThan(0);

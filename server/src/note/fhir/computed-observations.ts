@@ -5,14 +5,15 @@ import type { Observations } from './observations.ts';
 
 /** Computed values as observations that say that they were computed, how, and with which cautions. */
 export function addComputed(computed: readonly ComputedValue[], observations: Observations): readonly string[] {
-  return computed.map((value) =>
+  return computed.map((value, index) =>
     observations.add(
-      `${value.name} (computed)`,
+      `${value.name} of ${value.path.join('.')} (computed)`,
       {
         ...valueOf(value),
         ...(value.cautions.length > 0 ? { note: value.cautions.map((text) => ({ text })) } : {}),
       },
-      { method: `${value.method} (${value.source})` },
+      // One name can be computed several times, even beside one field.
+      { method: `${value.method} (${value.source})`, key: `computed ${index}` },
     ),
   );
 }

@@ -54,14 +54,17 @@ export class Observations {
       loinc,
       date,
       method,
+      key,
     }: {
       readonly loinc?: string | undefined;
       readonly date?: string | undefined;
       readonly method?: string | undefined;
+      /** Tells observations of one name apart. */
+      readonly key?: string;
     } = {},
   ): string {
     const coding = loinc === undefined ? [] : [{ system: 'http://loinc.org', code: loinc }];
-    return this.#entries.add(`observation ${name}`, {
+    return this.#entries.add(`observation ${key ?? name}`, {
       ...this.#base,
       code: concept(name, coding),
       ...(date === undefined ? {} : { effectiveDateTime: date }),
