@@ -168,10 +168,75 @@ describe('values', () => {
   });
 });
 
+function departmentOf(text: string) {
+  const reading = readNote(text, 'department');
+  return reading.kind === 'department' ? reading.note : null;
+}
+
 function department(marked: string): readonly string[] {
   const reading = readNote(marked.replace(CURSOR, ''), 'department');
   return complete({ reading, surroundings: {} }, marked.indexOf(CURSOR)).map(({ label }) => label);
 }
+
+describe('notations', () => {
+  it('have a form with a place for each number, and stay away once something is typed', () => {
+    expect(choose('opnote: 1\npreop:\n  refraction: ‸', 'sphere / cylinder x axis')).toBe(
+      'opnote: 1\npreop:\n  refraction: ‹1› / ‹2› x ‹3›',
+    );
+    expect(choose('opnote: 1\npreop:\n  biometry:\n    k1: ‸', 'power @ meridian')).toBe(
+      'opnote: 1\npreop:\n  biometry:\n    k1: ‹1› D @ ‹2›',
+    );
+    expect(labelsAt('opnote: 1\npreop:\n  refraction: -1‸')).toEqual([]);
+    expect(labelsAt('opnote: 1\npreop:\n  acuity:\n    corrected: ‸').slice(0, 4)).toEqual(['CF', 'HM', 'PL', 'NPL']);
+  });
+
+  it.each([
+    ['right', 'temporal', '180° in a right eye'],
+    ['left', 'temporal', '0° in a left eye'],
+    ['left', 'superonasal', '135° in a left eye'],
+  ])('name the places of a %s eye with their position on the dial: %s', (eye, site, detail) => {
+    // ISO 8429 (dial), and where the nose is.
+    const proposals = proposalsAt(`opnote: 1\nrecord: operation\neye: ${eye}\nincisions:\n  - kind: main\n    at: ‸`);
+    expect(proposals.find(({ label }) => label === site)?.detail).toBe(detail);
+  });
+
+  it('of an offset have the distance and the direction', () => {
+    const text = 'opnote: 1\nrecord: operation\ncapsulotomy:\n  off-centre: ‸';
+    expect(labelsAt(text)[0]).toBe('centred');
+    expect(choose(text, '… mm toward nasal')).toBe(
+      'opnote: 1\nrecord: operation\ncapsulotomy:\n  off-centre: ‹1› mm toward nasal',
+    );
+  });
+});
+
+describe('what follows from the note and the department', () => {
+  const surroundings = {
+    today: '2031-03-20',
+    department: departmentOf('sideport: 1\nreview-schedule:\n  - what: retina\n    due: 4 weeks\n    when: long eye\n'),
+  };
+
+  it('are the planned reviews and when they are due', () => {
+    const start = 'opnote: 1\nrecord: operation\nreviews:\n  - what: ';
+    const [retina] = proposalsAt(`${start}‸`, surroundings);
+    expect(retina).toMatchObject({ label: 'retina', detail: 'review schedule, long eye', filter: '…' });
+    expect(labelsAt(`${start}retina\n    due: ‸`, surroundings)[0]).toBe('4 weeks');
+  });
+
+  it('are the codes that the recorded facts suggest, with the caution beside them', () => {
+    const text =
+      'opnote: 1\nrecord: operation\neye: left\nprocedure: phacoemulsification with lens\ndiagnosis:\n  cataract: [nuclear]\nlens:\n  placed: capsular bag\ncodes:\n  - system: ICD-10-PCS\n    code: ‸';
+    const [code] = proposalsAt(text);
+    // ICD-10-PCS: body part J is the lens of the right eye, K of the left.
+    expect(code?.label).toBe('08RK3JZ');
+    expect(code?.explanation).toContain('for a coder to confirm');
+  });
+
+  it('is today for a signature, whose time is left to the signer', () => {
+    expect(
+      choose('opnote: 1\nrecord: operation\nsigned:\n  - by: S-02\n    at: ‸', '2031-03-20T…', surroundings),
+    ).toContain('at: 2031-03-20T‹1›+‹2›');
+  });
+});
 
 describe('names of the format itself', () => {
   it('are proposed where a remark is allowed', () => {

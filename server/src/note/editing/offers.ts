@@ -1,5 +1,6 @@
 import { fieldsBelow, recordPlan, type Department, type Operation, type Path } from '@sideport/schemas';
 import { knownChecks } from '../checks/known-checks.ts';
+import { reviewsOfSchedule, suggestedCodes } from './offers-course.ts';
 import type { Around } from './around.ts';
 import { once, type Offer } from './offer.ts';
 import { lensOffers } from './offers-lens.ts';
@@ -16,6 +17,8 @@ export function offersFor(path: Path, around: Around): readonly Offer[] {
     ...staff(where, note, department),
     ...usualSettings(where, note, department),
     ...notesOfTheSet(where, around),
+    ...reviewsOfSchedule(path, where, note, department),
+    ...suggestedCodes(path, where, note),
     ...dates(where, surroundings.today ?? null),
     ...(reading.kind === 'department' ? formatNames(where) : []),
   ]);

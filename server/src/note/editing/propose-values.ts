@@ -2,6 +2,7 @@ import type { ListPlan, Path, Plan, Span, ValuePlan } from '@sideport/schemas';
 import type { Around } from './around.ts';
 import { offersFor } from './offers.ts';
 import type { Proposal } from './proposal.ts';
+import { begunBy } from './propose-notations.ts';
 
 /** The value being written. */
 export interface ValueLine {
@@ -17,8 +18,14 @@ export interface ValueLine {
 export function proposeValues(plan: Plan, line: ValueLine, around: Around): readonly Proposal[] {
   if (plan.kind === 'group') return absences(plan, line);
   const value = plan.kind === 'list' ? valueOf(plan) : plan;
-  const likely = value === undefined || value.guide.prose === true ? [] : known(value, line, around);
+  if (value === undefined) return absences(plan, line);
+  const likely = value.guide.prose === true ? offered(line, around).map(onlyWhenEmpty) : known(value, line, around);
   return [...likely, ...absences(plan, line)];
+}
+
+/** Stays away as soon as something is typed: what is being typed is not what was offered. */
+function onlyWhenEmpty(proposal: Proposal): Proposal {
+  return { ...proposal, filter: '…' };
 }
 
 function valueOf(plan: ListPlan): ValuePlan | undefined {
@@ -26,7 +33,18 @@ function valueOf(plan: ListPlan): ValuePlan | undefined {
 }
 
 function known(plan: ValuePlan, line: ValueLine, around: Around): readonly Proposal[] {
-  const offered = offersFor(line.path, around).map(({ text, from, explanation }): Proposal => ({
+  const offers = offered(line, around);
+  const labels = new Set(offers.map(({ label }) => label));
+  const begun = begunBy(plan.notation, line.typed, around).map((each): Proposal => {
+    const proposal = { ...each, replace: line.replace, more: false };
+    return each.snippet === true ? onlyWhenEmpty(proposal) : proposal;
+  });
+  const others = [...words(plan, line), ...begun, ...unit(plan, line)];
+  return [...offers, ...others.filter(({ label }) => !labels.has(label))];
+}
+
+function offered(line: ValueLine, around: Around): readonly Proposal[] {
+  return offersFor(line.path, around).map(({ text, from, explanation }): Proposal => ({
     label: text,
     kind: 'reference',
     detail: from,
@@ -35,9 +53,6 @@ function known(plan: ValuePlan, line: ValueLine, around: Around): readonly Propo
     replace: line.replace,
     more: false,
   }));
-  const labels = new Set(offered.map(({ label }) => label));
-  const others = [...words(plan, line), ...unit(plan, line)];
-  return [...offered, ...others.filter(({ label }) => !labels.has(label))];
 }
 
 function words(plan: ValuePlan, line: ValueLine): readonly Proposal[] {
