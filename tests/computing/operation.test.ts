@@ -80,6 +80,9 @@ describe('incisions', () => {
     expect(one(incisionAt(clock, 'seat: temporal\n'), 'incision-position').value).toBe(90);
     expect(why(incisionAt(clock), 'incision-position')).toContain("the surgeon's seat is missing");
     expect(one(incisionAt("3 o'clock"), 'incision-site').value).toBe('temporal');
+    // Where the surgeon meant to sit says nothing about where the surgeon sat.
+    const planned = incisionAt(clock, 'plan:\n  seat: temporal\n');
+    expect(why(planned, 'incision-position')).toContain("the surgeon's seat is missing");
   });
   test("the surgeon's own centroid: found for this eye before found for both, with a caution for few eyes", () => {
     const induced = one(incisionAt('temporal'), 'expected-induced-astigmatism');

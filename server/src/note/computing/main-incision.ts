@@ -31,10 +31,14 @@ function incision(
 }
 
 /** The main incision as made, or as planned while none is recorded as made. */
-export function mainIncisionOf(note: Operation, eye: Known<Eye>, seat: Known<Site>): MainIncision | undefined {
+export function mainIncisionOf(
+  note: Operation,
+  eye: Known<Eye>,
+  { seat, plannedSeat }: { readonly seat: Known<Site>; readonly plannedSeat: Known<Site> },
+): MainIncision | undefined {
   const made = note.incisions?.items.find((item) => item.kind?.value === 'main');
   if (made !== undefined)
     return incision(made.at, made['enlarged-to'] ?? made.width, spotIn(made.$)(made.at), false, eye, seat);
   const plan = note.plan?.incision;
-  return plan && incision(plan.at, plan.width, spotIn(plan.$)(plan.at), true, eye, seat);
+  return plan && incision(plan.at, plan.width, spotIn(plan.$)(plan.at), true, eye, plannedSeat);
 }

@@ -21,6 +21,7 @@ export interface OperationFacts {
   readonly eye: Known<Eye>;
   readonly date: Known<string>;
   readonly seat: Known<Site>;
+  readonly plannedSeat: Known<Site>;
   readonly cornea: Cornea;
   readonly axialLength: Known<number>;
   readonly chamberDepth: Known<number>;
@@ -50,9 +51,10 @@ interface Around {
 export function operationFacts(note: Operation, { department, today, visits }: Around): OperationFacts {
   const biometry = note.preop?.biometry;
   const eye = valueOf(note.eye, 'the operated eye');
-  const seat = valueOf(note.seat ?? note.plan?.seat, "the surgeon's seat");
+  const seat = valueOf(note.seat, "the surgeon's seat");
+  const plannedSeat = valueOf(note.plan?.seat, "the surgeon's planned seat");
   const cornea = corneaOf(biometry, department?.['keratometric-index']?.value.amount);
-  const mainIncision = mainIncisionOf(note, eye, seat);
+  const mainIncision = mainIncisionOf(note, eye, { seat, plannedSeat });
   const surgeon = staffEntryOf(note, department);
   const induced = expectedInduced(mainIncision, surgeon, eye);
   return {
@@ -62,6 +64,7 @@ export function operationFacts(note: Operation, { department, today, visits }: A
     eye,
     date: valueOf(note.date, 'the date of the operation'),
     seat,
+    plannedSeat,
     cornea,
     axialLength: amountOf(biometry?.['axial-length'], 'the axial length'),
     chamberDepth: amountOf(biometry?.['chamber-depth'], 'the chamber depth'),

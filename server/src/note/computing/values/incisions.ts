@@ -8,11 +8,13 @@ import { result, spotOf, type Result } from '../result.ts';
 /** Position, meridian and word of every incision, the planned one included. */
 export const incisionPlaces: Definition<OperationFacts> = {
   names: ['incision-position', 'incision-meridian', 'incision-site'],
-  compute: ({ note, eye, seat }) => {
-    const places = [note.plan?.incision?.at, ...(note.incisions?.items ?? []).map((incision) => incision.at)];
+  compute: ({ note, eye, seat: seatTaken, plannedSeat }) => {
+    const planned = note.plan?.incision?.at;
+    const places = [planned, ...(note.incisions?.items ?? []).map((incision) => incision.at)];
     return places.flatMap((field): readonly Result[] => {
       if (field === undefined) return [];
       const { value, text } = field;
+      const seat = field === planned ? plannedSeat : seatTaken;
       const at = spotOf(field);
       const position = positionOfPlace(value, eye, seat);
       const seenBySurgeon = value.kind === 'clock' && value.view === 'surgeon';
