@@ -155,6 +155,29 @@ import { statedEquivalentDisagrees } from './arithmetic/stated-equivalent-disagr
 import { statedMeanKeratometryDisagrees } from './arithmetic/stated-mean-keratometry-disagrees.ts';
 import { statedOverlapDisagrees } from './arithmetic/stated-overlap-disagrees.ts';
 import { ultrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
+import { ambiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
+import { numberInQuotes } from './writing/number-in-quotes.ts';
+import { placeholderLeft } from './writing/placeholder-left.ts';
+import { proposalNotTaken } from './writing/proposal-not-taken.ts';
+import { proseNamesOtherEye } from './writing/prose-names-other-eye.ts';
+import { proseNamesOtherPower } from './writing/prose-names-other-power.ts';
+import { proseNamesOtherSite } from './writing/prose-names-other-site.ts';
+import { proseTellsOfAdjunct } from './writing/prose-tells-of-adjunct.ts';
+import { proseTellsOfComplication } from './writing/prose-tells-of-complication.ts';
+import { unsafeDecimalInDose } from './writing/unsafe-decimal-in-dose.ts';
+import { valueAwaitsConfirmation } from './writing/value-awaits-confirmation.ts';
+import { birthDateInNote } from './privacy/birth-date-in-note.ts';
+import { homeFolderInNote } from './privacy/home-folder-in-note.ts';
+import { hospitalNumberInNote } from './privacy/hospital-number-in-note.ts';
+import { identifyingFileName } from './privacy/identifying-file-name.ts';
+import { mailAddressInNote } from './privacy/mail-address-in-note.ts';
+import { nameInsteadOfReference } from './privacy/name-instead-of-reference.ts';
+import { nationalNumberInNote } from './privacy/national-number-in-note.ts';
+import { personNamed } from './privacy/person-named.ts';
+import { phoneNumberInNote } from './privacy/phone-number-in-note.ts';
+import { pictureInNote } from './privacy/picture-in-note.ts';
+import { postCodeInNote } from './privacy/post-code-in-note.ts';
+import { webAddressInNote } from './privacy/web-address-in-note.ts';
 
 /** Every check, in the order in which `explain` lists their groups. */
 export const allChecks: readonly Check[] = [
@@ -321,4 +344,29 @@ export const allChecks: readonly Check[] = [
   statedMeanKeratometryDisagrees,
   statedOverlapDisagrees,
   ultrasoundLongerThanOperation,
+  // writing
+  ambiguousAbbreviation,
+  numberInQuotes,
+  placeholderLeft,
+  proposalNotTaken,
+  proseNamesOtherEye,
+  proseNamesOtherPower,
+  proseNamesOtherSite,
+  proseTellsOfAdjunct,
+  proseTellsOfComplication,
+  unsafeDecimalInDose,
+  valueAwaitsConfirmation,
+  // privacy
+  birthDateInNote,
+  homeFolderInNote,
+  hospitalNumberInNote,
+  identifyingFileName,
+  mailAddressInNote,
+  nameInsteadOfReference,
+  nationalNumberInNote,
+  personNamed,
+  phoneNumberInNote,
+  pictureInNote,
+  postCodeInNote,
+  webAddressInNote,
 ];

@@ -1,0 +1,13 @@
+import { privacyCheck } from '../support/private-text.ts';
+
+export const personNamed = privacyCheck({
+  id: 'person-named',
+  what: 'the name of a person',
+  pattern: /\b(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Sister|Master)\.?[ \t]+(?!(?:Right|Left)\b)\p{Lu}[\p{L}’\x27-]+/gu,
+
+  summary: 'The text names a person.',
+  why: 'A note is kept for decades and read by many; the reference is enough to find the person.',
+  source: '45 CFR 164.514(b)(2) (identifiers to be removed); GDPR Art. 4(5)',
+  faulty: { note: 'findings: discussed with Mrs Elm, soft nucleus' },
+  sound: { note: 'findings: discussed with the patient, soft nucleus' },
+});

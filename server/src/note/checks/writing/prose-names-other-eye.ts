@@ -1,0 +1,40 @@
+import { operationCheck } from '../check.ts';
+import { mention, narrative } from '../support/prose.ts';
+import { related } from '../support/place.ts';
+import { certainEye } from '../support/sides.ts';
+import { walk } from '../support/values.ts';
+
+const words = {
+  right: /\b(?:right (?:eye|cataract|lens|phaco\w*)|RE)\b/gu,
+  left: /\b(?:left (?:eye|cataract|lens|phaco\w*)|LE)\b/gu,
+} as const;
+
+export const proseNamesOtherEye = operationCheck({
+  id: 'prose-names-other-eye',
+  group: 'writing',
+  summary: 'The text speaks of the other eye.',
+  why: 'Text is often copied from another note; the side in it then survives unread.',
+  whatToDo: 'Read the sentence. If it means the other eye, say “fellow eye”, or allow the remark.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (site)',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'findings: left eye quiet, soft nucleus' },
+  sound: { note: 'findings: right eye quiet, soft nucleus; fellow left eye pseudophakic' },
+  run: (note, say, { reading }) => {
+    const eye = certainEye(note);
+    if (eye === undefined || note.eye === undefined) return;
+    const other = eye === 'right' ? 'left' : 'right';
+    const told = new Set([
+      ...narrative(reading),
+      ...walk(reading).prose.filter(({ field }) => field.path[0] === 'indication'),
+    ]);
+    const found = mention([...told], reading.text, words[other]);
+    if (found === undefined) return;
+    say({
+      at: { span: found.span, key: null, path: found.field.path },
+      message: `The text says “${found.text}”, but this note is about the ${eye} eye. Is the other eye meant?`,
+      related: [related(`the note: ${eye}`, note.eye)],
+    });
+  },
+});

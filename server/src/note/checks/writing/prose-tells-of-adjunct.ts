@@ -1,0 +1,67 @@
+import type { Operation, Place } from '@sideport/schemas';
+import { operationCheck } from '../check.ts';
+import { suturesOf } from '../support/sutures.ts';
+import { mention, narrative } from '../support/prose.ts';
+import { related } from '../support/place.ts';
+
+const adjuncts: readonly {
+  readonly what: string;
+  readonly words: RegExp;
+  /** Where the note says that there was none of it; undefined when it does not say so. */
+  readonly denied: (note: Operation) => Place | undefined;
+}[] = [
+  {
+    what: 'that no tension ring was used',
+    words:
+      /\b(?:tension ring|CTR) (?:was )?(?:inserted|placed|implanted|injected|used)\b|\b(?:inserted|placed|implanted) a (?:capsular )?tension ring\b/giu,
+    denied: ({ ring }) => (ring?.used?.value === false ? ring.used : undefined),
+  },
+  {
+    what: 'that no vitrectomy was done',
+    words: /\b(?:anterior vitrectomy|vitrectomy was done|vitrector used)\b/giu,
+    denied: ({ $ }) => $.said['vitrectomy'],
+  },
+  {
+    what: 'that there were no sutures',
+    words:
+      /\b(?:\d{1,2}[-/]0 (?:nylon|suture\w*)|(?:one|two|three|single|interrupted) sutures?|wound (?:was )?sutured|sutured the wound)\b/giu,
+    denied: (note) => (suturesOf(note).length === 0 ? note.closure?.$.said['sutures'] : undefined),
+  },
+  {
+    what: 'that no dye was used',
+    words: /\b(?:trypan blue|capsule (?:was )?stained|stained the capsule|under dye)\b/giu,
+    denied: ({ $ }) => $.said['dye'],
+  },
+  {
+    what: 'that no pupil aid was used',
+    words: /\b(?:iris hooks|pupil (?:expansion )?ring|expansion ring)\b/giu,
+    denied: ({ $ }) => $.said['pupil-aid'],
+  },
+];
+
+export const proseTellsOfAdjunct = operationCheck({
+  id: 'prose-tells-of-adjunct',
+  group: 'writing',
+  summary: 'The text tells of a ring, a vitrectomy, sutures, a dye or a pupil aid that the fields deny.',
+  why: 'Extra procedures and implants are coded and counted from the fields.',
+  whatToDo: 'Read the sentence, and correct the field or the text.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (extra procedure and the reason)',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'free-text: one suture at the end for safety' },
+  sound: { note: 'free-text: no suture needed' },
+  run: (note, say, { reading }) => {
+    const values = narrative(reading);
+    for (const { what, words, denied } of adjuncts) {
+      const place = denied(note);
+      const found = place === undefined ? undefined : mention(values, reading.text, words);
+      if (found === undefined || place === undefined) continue;
+      say({
+        at: { span: found.span, key: null, path: found.field.path },
+        message: `The text says “${found.text}”, but the fields say ${what}. Which is right?`,
+        related: [related(`the fields: ${what.replace(/^that /u, '')}`, place)],
+      });
+    }
+  },
+});

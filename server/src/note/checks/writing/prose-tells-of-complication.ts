@@ -1,0 +1,68 @@
+import { operationCheck } from '../check.ts';
+import { complicationOf, type ComplicationKind } from '../support/course.ts';
+import { mention, narrative } from '../support/prose.ts';
+import { related } from '../support/place.ts';
+import { tornFacts } from '../support/torn.ts';
+
+const told: readonly { readonly kinds: readonly ComplicationKind[]; readonly words: RegExp }[] = [
+  {
+    kinds: ['posterior capsule rupture'],
+    words:
+      /\b(?:posterior caps\w+ (?:was |is )?(?:tear|tore|torn|ruptur\w+|broke\w*|hole)|caps\w+ (?:rupture|rent)|(?:tear|rupture|rent|hole) (?:of|in) the posterior caps\w+)\b/giu,
+  },
+  {
+    kinds: ['vitreous loss'],
+    words:
+      /\b(?:vitreous (?:loss|prolapse[d]?|came forward|in the (?:wound|chamber|anterior chamber))|lost vitreous)\b/giu,
+  },
+  {
+    kinds: ['zonular dialysis'],
+    words: /\b(?:zonul\w+ (?:dialysis|dehiscence|ruptur\w+)|dialysis of the zonule)\b/giu,
+  },
+  {
+    kinds: ['anterior capsule tear'],
+    words: /\b(?:anterior caps\w+ tear|radial tear|rhexis (?:ran|tore) out|capsulotomy ran out)\b/giu,
+  },
+  { kinds: ['iris prolapse'], words: /\biris (?:prolapse[d]?|came out)\b/giu },
+  {
+    kinds: ['lens fragment into vitreous', 'retained fragment'],
+    words: /\b(?:dropped (?:nucleus|fragment)|fragment (?:fell|sank|dropped))\b/giu,
+  },
+  { kinds: ['Descemet detachment'], words: /\bdescemet\S* (?:detachment|tear|detached)\b/giu },
+  { kinds: ['wound burn'], words: /\b(?:wound|phaco) burn\b/giu },
+  { kinds: ['suprachoroidal haemorrhage'], words: /\b(?:supra)?choroidal h(?:a)?emorrhage\b/giu },
+];
+
+export const proseTellsOfComplication = operationCheck({
+  id: 'prose-tells-of-complication',
+  group: 'writing',
+  summary: 'The text tells of a complication that the fields do not have.',
+  why: 'Only the fields are counted; a complication in prose is lost to audit, codes and the next surgeon.',
+  whatToDo: 'Read the sentence. List the complication if it happened, or reword or allow it if it did not.',
+  source: 'UK national cataract audit; common practice',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'findings: soft nucleus, iris prolapsed through the main wound' },
+  sound: { note: 'findings: soft nucleus, no iris prolapse' },
+  run: (note, say, { reading }) => {
+    const list = note.complications?.$ ?? note.$.said['complications'];
+    if (list === undefined) return;
+    const values = narrative(reading);
+    const facts = tornFacts(note);
+    for (const { kinds, words } of told) {
+      if (
+        complicationOf(note, ...kinds) !== undefined ||
+        facts.some((fact) => fact.kinds.some((kind) => kinds.includes(kind)))
+      )
+        continue;
+      const found = mention(values, reading.text, words);
+      if (found === undefined) continue;
+      say({
+        at: { span: found.span, key: null, path: found.field.path },
+        message: `The text says “${found.text}”, but “${kinds[0]}” is not among the complications. Did it happen?`,
+        related: [related('the complications', list)],
+      });
+    }
+  },
+});

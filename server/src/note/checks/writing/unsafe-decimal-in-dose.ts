@@ -1,0 +1,48 @@
+import { textCheck } from '../check.ts';
+import { walk } from '../support/values.ts';
+
+const TRAILING = /(?<![\d.])(\d+)\.0+\s?(mg|g|µg|mcg|micrograms?|mL|ml|units?)\b/u;
+const LEADING = /(?<![\d.])\.(\d+)\s?(mg|g|µg|mcg|micrograms?|mL|ml|units?|%)/u;
+
+export const unsafeDecimalInDose = textCheck({
+  id: 'unsafe-decimal-in-dose',
+  group: 'writing',
+  summary: 'A dose is written with a trailing zero, or without a zero before the point.',
+  why: 'A dose of 1.0 mg is read as 10 mg and .5 mg as 5 mg when the point is overlooked.',
+  whatToDo: 'Write 1 mg, and 0.5 mg.',
+  source: 'Joint Commission “Do Not Use” list (trailing zero, lack of leading zero; from memory)',
+  severity: 'warning',
+  since: '1.0',
+  allowable: true,
+  faulty: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1.0 mg in 0.1 mL',
+  },
+  sound: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL',
+  },
+  run: (reading, say) => {
+    for (const { field, plan, style } of walk(reading).values) {
+      const isDose = plan.notation.name === 'dose';
+      if (!isDose && plan.guide.prose !== true) continue;
+      const [trailing, leading] = [TRAILING.exec(field.text), LEADING.exec(field.text)];
+      const match = trailing ?? leading;
+      if (match === null) continue;
+      const better = trailing === null ? `0${match[0]}` : match[0].replace(/\.0+/u, '');
+      const at = style === 'plain' ? field.span.start + match.index : undefined;
+      say({
+        at: field,
+        message: `Dose: “${match[0]}” is read ten times too large when the point is overlooked; write ${better}.`,
+        fixes:
+          at === undefined || !isDose
+            ? []
+            : [
+                {
+                  title: `Write “${better}”`,
+                  safety: 'safe',
+                  edits: [{ span: { start: at, end: at + match[0].length }, text: better }],
+                },
+              ],
+      });
+    }
+  },
+});

@@ -1,0 +1,39 @@
+import { textCheck } from '../check.ts';
+import { markedText, marksOf } from '../support/comments.ts';
+
+export const valueAwaitsConfirmation = textCheck({
+  id: 'value-awaits-confirmation',
+  group: 'writing',
+  summary: 'A value of a final note is marked as to be confirmed.',
+  why: 'It came from dictation or memory and nobody has looked at it yet: it must not be signed as it stands.',
+  whatToDo: 'Compare the value with its source; then delete the mark “# confirm”.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (entries the signer answers for)',
+  severity: 'error',
+  since: '1.0',
+  allowable: false,
+  faulty: { note: 'urgency: elective # confirm' },
+  sound: { note: 'urgency: elective' },
+  run: (reading, say, { status }) => {
+    if (status !== 'final') return;
+    for (const mark of marksOf(reading, /^confirm\b/iu)) {
+      const what = markedText(reading, mark);
+      say({
+        at: mark.span,
+        message: `${what === '' ? 'The line below' : `“${what}”`} still awaits confirmation. Compare it with its source, then delete the mark.`,
+        fixes: [
+          {
+            title: 'Confirmed: delete the mark',
+            safety: 'needs-review',
+            edits: [{ span: blankBefore(reading.text, mark.span), text: '' }],
+          },
+        ],
+      });
+    }
+  },
+});
+
+function blankBefore(text: string, { start, end }: { readonly start: number; readonly end: number }) {
+  let from = start;
+  while (from > 0 && (text[from - 1] === ' ' || text[from - 1] === '\t')) from--;
+  return { start: from, end };
+}
