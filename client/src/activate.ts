@@ -1,11 +1,13 @@
 import * as vscode from 'vscode';
 import { registerCommand } from './guard.ts';
 import { indentBlankLine } from './indent-blank-line.ts';
+import { applyIndentationSettings } from './indentation-settings.ts';
 import { newNote } from './new-note.ts';
 import { NoteClient, type MakeClient } from './note-client.ts';
 import { Pages } from './pages.ts';
 import { PicturePanel } from './picture/picture-panel.ts';
 import { answerForFiles } from './set-files.ts';
+import { proposeAgain, proposeBehindFields } from './proposals.ts';
 import { StatusItem } from './status-item.ts';
 
 /** Everything of the extension that does not depend on how the server is run. */
@@ -19,6 +21,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     picture,
     new StatusItem(client),
     answerForFiles(client),
+    proposeBehindFields(),
     registerCommand('sideport.newNote', () => newNote(client), 'The note could not be made.'),
     registerCommand(
       'sideport.explainCheck',
@@ -32,7 +35,9 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     ),
     registerCommand('sideport.showPicture', () => picture.show(), 'The picture could not be shown.'),
     registerCommand('sideport.restart', () => client.restart(), 'Checking could not be started again.'),
+    registerCommand('sideport.proposeAgain', proposeAgain, 'Nothing could be proposed.'),
     registerCommand('sideport.indentBlankLine', indentBlankLine, 'The line could not be indented.'),
   );
+  applyIndentationSettings();
   await client.start();
 }

@@ -8,6 +8,7 @@ import {
 import { editorCommands, type EditorOptions } from '@sideport/server/language-server/own-requests.ts';
 import { documentSelector } from './documents.ts';
 import { linkToPage } from './pages.ts';
+import { proposalMiddleware } from './proposals.ts';
 
 /** Builds a client that is not started yet; how the server runs (a process or a worker) is the entry's business. */
 export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
@@ -29,6 +30,7 @@ export class NoteClient implements vscode.Disposable {
       initializationOptions,
       progressOnInitialization: true,
       middleware: {
+        ...proposalMiddleware,
         handleDiagnostics: (uri, diagnostics, next) => {
           this.#checked.add(uri.toString());
           next(uri, diagnostics.map(linkToPage));

@@ -100,10 +100,10 @@ describe('completion', () => {
   });
 
   it('asks again behind a field where the editor can', async () => {
-    const other = await TestEditor.inProcess({ initializationOptions: { commands: ['editor.action.triggerSuggest'] } });
+    const other = await TestEditor.inProcess({ initializationOptions: { commands: ['sideport.proposeAgain'] } });
     const at = await other.openAt(note, 'opnote: 1\nrecord: operation\n‸');
     const items = await other.request<CompletionItem[]>('textDocument/completion', at);
-    expect(items.find(({ label }) => label === 'urgency')?.command?.command).toBe('editor.action.triggerSuggest');
+    expect(items.find(({ label }) => label === 'urgency')?.command?.command).toBe('sideport.proposeAgain');
     expect(items.find(({ label }) => label === 'dye: none')?.command).toBeUndefined();
     await other.stop();
   });

@@ -31,6 +31,11 @@ export const editorCommands = {
   showComputed: 'sideport.showComputed',
   /** Arguments: the address of the note. */
   showPicture: 'sideport.showPicture',
+  /**
+   * No arguments: asks for proposals at the cursor. An editor that has it asks by itself behind `field: ` and `- `, so
+   * that no blank triggers: in VS Code a blank typed inside a value would leave the list of before in reach of Enter.
+   */
+  proposeAgain: 'sideport.proposeAgain',
 } as const;
 
 /** What an editor sends as `initializationOptions`; every part may be missing. */

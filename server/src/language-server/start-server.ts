@@ -89,7 +89,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     settings.canAsk = can.settings;
     const files = filesOf(runtime.files, can.files ? editorFiles(connection) : undefined);
     notes.sets = new NoteSets(files, notes, can.folders, setChanged);
-    return { capabilities: CAPABILITIES, serverInfo: { name: 'Sideport' } };
+    return { capabilities: capabilities(can), serverInfo: { name: 'Sideport' } };
   });
   connection.onInitialized(() => {
     if (can.settings) void connection.client.register(DidChangeConfigurationNotification.type).catch(() => undefined);
@@ -120,24 +120,26 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   connection.listen();
 }
 
-const CAPABILITIES: ServerCapabilities = {
-  textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-  completionProvider: { triggerCharacters: completionTriggers },
-  hoverProvider: true,
-  inlayHintProvider: true,
-  codeLensProvider: {},
-  documentSymbolProvider: true,
-  foldingRangeProvider: true,
-  selectionRangeProvider: true,
-  semanticTokensProvider: { legend: tokenLegend, full: true, range: true },
-  documentFormattingProvider: true,
-  documentRangeFormattingProvider: true,
-  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
-  codeActionProvider: { codeActionKinds },
-  definitionProvider: true,
-  referencesProvider: true,
-  documentHighlightProvider: true,
-  documentLinkProvider: {},
-  renameProvider: { prepareProvider: true },
-  workspaceSymbolProvider: true,
-};
+function capabilities(can: ClientCan): ServerCapabilities {
+  return {
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    completionProvider: { triggerCharacters: completionTriggers(can) },
+    hoverProvider: true,
+    inlayHintProvider: true,
+    codeLensProvider: {},
+    documentSymbolProvider: true,
+    foldingRangeProvider: true,
+    selectionRangeProvider: true,
+    semanticTokensProvider: { legend: tokenLegend, full: true, range: true },
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+    codeActionProvider: { codeActionKinds },
+    definitionProvider: true,
+    referencesProvider: true,
+    documentHighlightProvider: true,
+    documentLinkProvider: {},
+    renameProvider: { prepareProvider: true },
+    workspaceSymbolProvider: true,
+  };
+}

@@ -13,9 +13,12 @@ import type { Proposal, ProposalKind } from '../../note/editing/proposal.ts';
 import type { ClientCan } from '../client-can.ts';
 import { forNote, type Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
+import { editorCommands } from '../own-requests.ts';
 
 /** A blank asks behind “: ” and “- ”, a bracket in a list. A colon never asks: the line below would be swallowed. */
-export const completionTriggers = [' ', '['];
+export function completionTriggers(can: ClientCan): string[] {
+  return can.commands.has(editorCommands.proposeAgain) ? ['['] : [' ', '['];
+}
 
 const KINDS: Readonly<Record<ProposalKind, CompletionItemKind>> = {
   field: CompletionItemKind.Field,
@@ -66,9 +69,9 @@ function itemOf(proposal: Proposal, index: number, offset: number, note: OpenNot
       ? { kind: MarkupKind.Markdown, value: escaped(explanation) }
       : explanation;
   }
-  if (more && can.commands.has(ASK_AGAIN)) item.command = { title: 'Propose values', command: ASK_AGAIN };
+  // The next proposals open by themselves.
+  if (more && can.commands.has(editorCommands.proposeAgain)) {
+    item.command = { title: 'Propose values', command: editorCommands.proposeAgain };
+  }
   return item;
 }
-
-/** An editor that lists it opens the next proposals by itself. */
-const ASK_AGAIN = 'editor.action.triggerSuggest';
