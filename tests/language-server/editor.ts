@@ -15,7 +15,7 @@ import { startNoteServer } from '../../server/src/language-server/start-server.t
 import { CURSOR } from '../editing/mark.ts';
 
 /** Files in memory, by address. */
-export function memoryFiles(files: Readonly<Record<string, string>>): SetFiles {
+function memoryFiles(files: Readonly<Record<string, string>>): SetFiles {
   return {
     list: async (folder, deep) =>
       Object.keys(files).filter((uri) => {
