@@ -329,7 +329,7 @@ function translate(value, piece, context) {
       return length === undefined ? undefined : ['postop.review_days', length];
     }
     default: {
-      const setting = /^nucleus\.steps\.([a-z-]+)$/u.exec(path)?.[1];
+      const setting = /^(?:nucleus\.steps|cortex)\.([a-z-]+)$/u.exec(path)?.[1];
       return setting === undefined || settings[setting] === undefined ? undefined : [settings[setting], number(text)];
     }
   }
@@ -343,6 +343,9 @@ const lists = new Set([
   'ovd.types',
   'drug.subconjunctival',
 ]);
+
+/** Of several steps, the one whose settings stand for the operation: the later in this list. */
+const stepOrder = ['cortex', 'sculpt', 'epinucleus', 'chop', 'whole nucleus', undefined, 'quadrant removal'];
 
 /** Keys of which only the value spoken first counts. */
 const firstOnly = new Set(['postop.drops_weeks', 'postop.review_days']);
@@ -381,7 +384,7 @@ export function toNeutral(result) {
       const [key, translated] = found;
       keyed.push({ start: piece.start, end: piece.end });
       if (value.state === 'unresolved') flags.push({ key, reason: value.because });
-      else fields.push({ key, value: translated, start: piece.start, end: piece.end, state: value.state });
+      else fields.push({ key, value: translated, start: piece.start, end: piece.end, state: value.state, rank: rankOf(value, context) });
     }
   }
   for (const { path, because } of result.conflicts) {
@@ -402,6 +405,11 @@ export function toNeutral(result) {
       (a, b) => a.start - b.start,
     ),
   };
+}
+
+function rankOf({ path }, context) {
+  if (path[0] === 'cortex') return stepOrder.indexOf('cortex');
+  return path[0] === 'nucleus' && path[1] === 'steps' ? stepOrder.indexOf(context.entry(path, 'step')) : 0;
 }
 
 /** The keys that a conflict at a path is about: translated with a value of each kind that the path can have. */
@@ -473,11 +481,16 @@ function merge(fields) {
     } else if (known === undefined) {
       byKey.set(field.key, field);
       out.push(field);
+    } else if (known.rank !== field.rank) {
+      const [kept, other] = known.rank > field.rank ? [known, field] : [field, known];
+      out.splice(out.indexOf(known), 1, kept);
+      byKey.set(field.key, kept);
+      dropped.push(other);
     } else if (firstOnly.has(field.key) && known.value !== field.value) {
       dropped.push(field);
     } else if (known.value !== field.value) {
       out.push(field);
     }
   }
-  return { fields: out, dropped };
+  return { fields: out.map(({ key, value, start, end, state }) => ({ key, value, start, end, state })), dropped };
 }

@@ -38,7 +38,13 @@ export const anaesthesiaSpoken: SpokenSection = {
         { value: 'intracameral', bound: true, said: ['intra+cameral', 'intra+camerally', 'ic', 'i c'] },
         {
           value: 'sub-Tenon',
-          said: ['sub+tenons', 'sub+tenon', `(sub+tenons|sub+tenon) ${anaesthesia}`, 'sub tenons capsule block'],
+          said: [
+            'sub tenon block',
+            'sub+tenons',
+            'sub+tenon',
+            `(sub+tenons|sub+tenon) ${anaesthesia}`,
+            'sub tenons capsule block',
+          ],
           heard: [
             'sub tenants',
             'sub tennis',
@@ -72,6 +78,7 @@ export const anaesthesiaSpoken: SpokenSection = {
         {
           value: 'general',
           said: [
+            'general anaesthesia',
             'general (anaesthesia|anaesthetic)',
             'ga',
             'g a',

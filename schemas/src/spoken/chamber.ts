@@ -66,6 +66,7 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'hydroxypropyl methylcellulose',
           said: [
+            'hydroxypropyl methylcellulose',
             '[hydroxy+propyl] methyl+cellulose',
             'hpmc',
             'h p m c',
@@ -83,7 +84,7 @@ export const chamberSpoken: SpokenSection = {
       values: [
         {
           value: 'sodium hyaluronate',
-          said: ['[sodium] hyaluronate', 'hyaluronic acid', 'sodium hyaluronic acid'],
+          said: ['sodium hyaluronate', '[sodium] hyaluronate', 'hyaluronic acid', 'sodium hyaluronic acid'],
           heard: [
             'sodium (high a lure on eight|hyla your nate|hi a luronate|hyaluronic|high allure on ate|high alluring eight)',
             'sodium hi al uronate',
@@ -108,6 +109,7 @@ export const chamberSpoken: SpokenSection = {
           value: 'trypan blue',
           denied: 'none',
           said: [
+            'trypan blue',
             'trypan [blue]',
             '[anterior] capsule [$was] (stained|dyed) (with|using) [trypan] blue',
             '[vision] blue dye',
@@ -190,7 +192,7 @@ export const chamberSpoken: SpokenSection = {
         {
           value: 'iris hooks',
           deniedAs: ['pupil-aid', 'none'],
-          said: ['[flexible] [iris|pupil] (hooks|hook|retractors|retractor)', 'iris retractor hooks'],
+          said: ['iris hooks', '[flexible] [iris|pupil] (hooks|hook|retractors|retractor)', 'iris retractor hooks'],
           heard: ['iris (hugs|hawks|hux|books)', 'i wrist hooks', 'virus hooks'],
         },
       ],
@@ -217,6 +219,7 @@ export const chamberSpoken: SpokenSection = {
           value: 'expansion ring',
           deniedAs: ['pupil-aid', 'none'],
           said: [
+            'pupil expansion ring',
             '[pupil|pupillary|iris] (expansion|expander|dilation|dilating|dilator) (ring|device)',
             '(pupil|pupillary|iris) (ring|expander)',
             'ring expander',

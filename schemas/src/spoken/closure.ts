@@ -34,6 +34,7 @@ export const closureSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
+            'wounds hydrated',
             `[the] ${wounds} [(edges|and side ports|and paracenteses|and side port|and paracentesis)] [$was] [(all|both|then|well|both then|stromally)] (hydrated|hydrosealed|hydro sealed|stromally hydrated)`,
             '[corneal|wound] stromal hydration [(of [the] (wounds|wound|incision|incisions|edges|side ports))]',
             '(corneal|wound|stroma|incision) hydration',
@@ -91,6 +92,34 @@ export const closureSpoken: SpokenSection = {
       ],
     },
     {
+      path: 'closure.pressure',
+      about: ['closure'],
+      called: ['pressure at the end', '(final|end) (pressure|iop|intraocular pressure) [(of|was|is)]'],
+      amounts: [{ unit: 'mmHg', bare: 'named', namedOnly: true, possible: [0, 90] }],
+    },
+    {
+      path: 'closure.pressure-by-touch',
+      about: ['closure'],
+      values: [
+        {
+          value: 'normal',
+          said: [
+            'eye normal to touch',
+            '(eye|globe|pressure) [$was] (physiological|normal) [(to (touch|palpation)|at the end|digitally)]',
+            '(physiological|normal) (pressure|iop) at the end',
+          ],
+        },
+        {
+          value: 'soft',
+          said: ['eye soft to touch', '(eye|globe) [$was] (soft|low) [to (touch|palpation)] [at the end]'],
+        },
+        {
+          value: 'firm',
+          said: ['eye firm to touch', '(eye|globe) [$was] (firm|hard) [to (touch|palpation)] [at the end]'],
+        },
+      ],
+    },
+    {
       path: 'closure.sutures.count',
       about: ['sutures'],
       amounts: [{ unit: '', bare: 'subject', possible: [0, 20], whole: true }],
@@ -143,7 +172,7 @@ export const closureSpoken: SpokenSection = {
             '(poly glacton|poly lactin|polly glactin|poly glactin)',
           ],
         },
-        { value: 'polypropylene', said: ['polypropylene', 'prolene'] },
+        { value: 'polypropylene', said: ['polypropylene'] },
       ],
     },
     {
@@ -154,7 +183,7 @@ export const closureSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
-            '[a|the] [(clear|plastic|eye|protective|fox|clear plastic|cartella|transparent|clear eye|perforated|rigid)] shield [(on|over|applied|placed|taped|in place|to the eye|over the eye|applied over the eye|over eye)]',
+            '[a|the] [(clear|plastic|eye|protective|clear plastic|transparent|clear eye|perforated|rigid)] shield [(on|over|applied|placed|taped|in place|to the eye|over the eye|applied over the eye|over eye)]',
             'shielded',
           ],
           heard: ['(sheild|shielded on|shields on|she old on|sealed on|field on)'],

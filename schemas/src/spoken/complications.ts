@@ -241,6 +241,7 @@ export const complicationsSpoken: SpokenSection = {
           value: 'none',
           denies: true,
           said: [
+            'no complications',
             '(no|nil|zero|without|without any|no evidence of|free of|not any) [any] [(intraoperative|intra operative|operative|surgical|immediate|perioperative|per operative|peri operative|obvious|significant|major|apparent|known|other intraoperative)] (complication|complications) [(at all|of note|today|whatsoever|encountered|noted|seen|occurred|to report|intraoperatively|during surgery|were encountered|were noted|were seen)]',
             '(uncomplicated|uneventful|uneventfully|complication free) [(procedure|surgery|operation|case|phaco|course)]',
             '(complications|complication|comps) [,] [$was] (none|nil|absent|zero|no)',

@@ -113,7 +113,7 @@ const drugs: readonly Drug[] = [
 
 /** Classes of drops named without a drug. */
 const classes: readonly { readonly kind: string; readonly said: readonly string[] }[] = [
-  { kind: 'steroid', said: ['[topical] steroid [(drops|drop|eye drops)]', '[topical] steroids'] },
+  { kind: 'steroid', said: ['steroid drops', '[topical] steroid [(drops|drop|eye drops)]', '[topical] steroids'] },
   { kind: 'antibiotic', said: ['[topical] antibiotic (drops|drop|eye drops)', 'topical antibiotic'] },
   {
     kind: 'non-steroidal',

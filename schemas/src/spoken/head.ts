@@ -128,6 +128,22 @@ export const head: SpokenSection = {
       ],
     },
     {
+      path: 'which-eye',
+      about: ['operation'],
+      values: [
+        { value: 'first', said: ['first eye'] },
+        { value: 'second', said: ['second eye'] },
+      ],
+    },
+    {
+      path: 'urgency',
+      about: ['operation'],
+      values: ['elective', 'urgent', 'emergency'].map((urgency) => ({
+        value: urgency,
+        said: [`${urgency} (operation|surgery|procedure|case)`, urgency],
+      })),
+    },
+    {
       path: 'team[surgeon].grade',
       about: [surgeon],
       called: ['surgeon grade', 'grade of [the] surgeon', '(operating|primary) surgeon'],

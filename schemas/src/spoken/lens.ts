@@ -130,7 +130,7 @@ export const lensSpoken: SpokenSection = {
       values: [
         {
           value: 'hydrophobic acrylic',
-          said: ['hydro+phobic [-] [acrylic]', 'acrylic hydro+phobic'],
+          said: ['hydrophobic acrylic', 'hydro+phobic [-] [acrylic]', 'acrylic hydro+phobic'],
           heard: [
             '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (phobic|phobia|forbic|foe bick|phobics|fobic) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
             'hydro phobic (a crylic|acrillic|a krill ick|a cry lick|idyllic|a real ick)',
@@ -138,7 +138,7 @@ export const lensSpoken: SpokenSection = {
         },
         {
           value: 'hydrophilic acrylic',
-          said: ['hydro+philic [-] [acrylic]', 'acrylic hydro+philic'],
+          said: ['hydrophilic acrylic', 'hydro+philic [-] [acrylic]', 'acrylic hydro+philic'],
           heard: [
             '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (philic|fillick|filic|phyllic|phillic|philip|fill ick|full ick) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
           ],
@@ -162,7 +162,7 @@ export const lensSpoken: SpokenSection = {
       path: 'lens.kind',
       about: ['lens'],
       values: [
-        { value: 'monofocal', said: ['mono+focal'], heard: ['mono (vocal|folk al|fo cal)', 'monofocle'] },
+        { value: 'monofocal', said: ['monofocal', 'mono+focal'], heard: ['mono (vocal|folk al|fo cal)', 'monofocle'] },
         {
           value: 'toric',
           said: ['toric [$lens]', 'toric monofocal'],
@@ -207,6 +207,7 @@ export const lensSpoken: SpokenSection = {
           bound: true,
           byDefault: true,
           said: [
+            'in the capsular bag',
             '(in|into|inside|within|to) [the] [capsular] bag',
             '[the] capsular bag',
             '(in|into|within) the capsule',
@@ -223,6 +224,7 @@ export const lensSpoken: SpokenSection = {
           bound: true,
           byDefault: true,
           said: [
+            'in the sulcus',
             '(in|into|to|within) [the] [ciliary] sulcus',
             '[the] ciliary sulcus',
             'sulcus [-] [(fixated|placed|fixation|supported|placement)]',
@@ -364,6 +366,13 @@ export const lensSpoken: SpokenSection = {
             '[lens] serial [number|no] [,] [(is|was)] {serial} [,] [(no|sorry)] [,] (correction|no|sorry|i mean|scratch that|delete that|make that|rather|actually) [,] {serial}',
           ],
         },
+      ],
+    },
+    {
+      path: 'lens.card-given',
+      about: ['lens'],
+      values: [
+        { value: 'yes', denied: 'no', said: ['implant card given', '(implant|lens) card [$was] (given|handed over)'] },
       ],
     },
     { path: 'lens.lot', about: ['lens'], forms: [{ said: ['(lot|batch) [number|no] [is] {serial}'] }] },

@@ -1,10 +1,9 @@
-import type { SpokenAmount, SpokenSection } from './phrase.ts';
+import type { SpokenSection } from './phrase.ts';
 
 const ia =
   '(irrigation [and] aspiration|irrigation / aspiration|irrigation aspiration|i / a|i and a|i a|ia|cortical (clean up|cleanup|removal|aspiration|wash out)|cortex (removal|aspiration|clean up)|removal of (cortex|[the] soft lens matter)|aspiration of (cortex|[the] (cortex|soft lens matter)))';
-const mmhg: SpokenAmount = { unit: 'mmHg', bare: 'named', possible: [5, 750] };
 
-/** Hydrodissection, nucleus, machine settings, cortex. */
+/** Hydrodissection, nucleus, cortex. The settings of the machine: see machine.ts. */
 export const nucleusSpoken: SpokenSection = {
   subjects: [
     { id: 'hydrodissection' },
@@ -18,7 +17,6 @@ export const nucleusSpoken: SpokenSection = {
       ],
       heard: ['new clear us', 'nuclears'],
     },
-    { id: 'machine', named: ['(machine|phaco) (settings|parameters)', 'settings', 'parameters'] },
     {
       id: 'cortex',
       named: [
@@ -37,6 +35,7 @@ export const nucleusSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
+            'hydrodissection',
             '[cortical] [cleaving] hydro+dissection',
             'hydro+dissected',
             '(hd|h d|hdiss)',
@@ -58,6 +57,7 @@ export const nucleusSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
+            'hydrodelineation',
             'hydro+delineation',
             '(hdel|hdl|h del|hdelin)',
             'hydro+delamination',
@@ -72,12 +72,29 @@ export const nucleusSpoken: SpokenSection = {
       ],
     },
     {
+      path: 'hydrodissection.rotation',
+      about: ['hydrodissection'],
+      values: [
+        {
+          value: 'yes',
+          denied: 'no',
+          said: [
+            'nucleus turned freely',
+            '[the] nucleus [$was] (rotated|turned|rotating|mobile) [(freely|easily|well)]',
+            '(rotated|rotation of) the nucleus',
+            'free rotation [of the nucleus]',
+          ],
+        },
+      ],
+    },
+    {
       path: 'nucleus.technique',
       about: ['nucleus'],
       values: [
         {
           value: 'divide and conquer',
           said: [
+            'divide and conquer',
             '(divide|divided|dividing) [and|-|&|n] (conquer|conquered|conquering)',
             'four quadrant divide and conquer',
             'd and c',
@@ -181,97 +198,6 @@ export const nucleusSpoken: SpokenSection = {
       ],
     },
     {
-      path: 'nucleus.steps[settings].bottle-height',
-      about: ['machine'],
-      called: [
-        '[the|with|with the] [infusion|irrigation] bottle [height] [(lowered|raised|dropped|reduced|kept|set|turned down|at|down|up|was|of|to|is|held)] [(to|at|low at)]',
-        'infusion height',
-        'irrigation height',
-        'height of [the] bottle',
-        '(bh|b h|bottle ht|bottle)',
-      ],
-      calledHeard: [
-        'bottle (hide|hi|heights|high|hyde|hate|heist|hiked|tide|eight)',
-        '(bottom|battle|bottled|boggle|bubble) (height|hide|hight)',
-      ],
-      amounts: [{ unit: 'cm', bare: 'named', also: { mm: 0.1 }, possible: [10, 160] }],
-    },
-    {
-      path: 'nucleus.steps[settings].set-pressure',
-      about: ['machine'],
-      called: [
-        '(target|set|infusion|irrigation|active) [infusion] (pressure|iop|i o p|intraocular pressure) [(set|of|at|was|to)] [(at|to)]',
-        'target (iop|i o p|intraocular pressure|pressure)',
-        'intraocular pressure [(set|setting|target)] [(at|to)]',
-        '(iop|i o p) (set|setting|target|at|of) [at|to]',
-        '(iop|i o p)',
-      ],
-      amounts: [{ ...mmhg, possible: [10, 130], namedOnly: true }],
-    },
-    {
-      path: 'nucleus.steps[settings].vacuum',
-      about: ['machine'],
-      called: [
-        '[maximum|max|the|phaco] (vacuum|vac|vacuum limit) [(limit|level|setting|set|of|at|was|to|is|up to|limited)] [(at|to)]',
-        '[the] (vacuum|vac)',
-      ],
-      calledHeard: ['(back you|vac you|vacume|back room|vacuums|vaccum|vaccine|vacu um|back um|vack you um|fact you)'],
-      amounts: [{ ...mmhg, bare: 'named', possible: [5, 750] }],
-    },
-    {
-      path: 'nucleus.steps[settings].flow',
-      about: ['machine'],
-      called: [
-        '[aspiration|the|maximum|max] (flow|flow rate|aspiration rate|aspiration flow|aspiration flow rate) [(rate|set|of|at|was|to|is)] [(at|to)]',
-        'aspiration [(at|of|was|set at)]',
-        '(afr|a f r)',
-      ],
-      calledHeard: ['(flo|flaw|floor|flown|flows) [rate]'],
-      amounts: [{ unit: 'mL/min', bare: 'named', possible: [2, 100], also: { mL: 1 } }],
-    },
-    {
-      path: 'nucleus.steps[settings].power',
-      about: ['machine'],
-      called: [
-        '[the|phaco|ultrasound|max|maximum|us|u s|u / s|torsional|longitudinal|phaco max] power [(limit|setting|set|of|at|was|to|is|limited|up to)] [(at|to)]',
-        'phaco (energy|percent)',
-        'pwr',
-        '(amplitude|torsional amplitude)',
-      ],
-      calledHeard: ['(pour|pow her|powder|tower)'],
-      amounts: [{ unit: '%', bare: 'named', possible: [1, 100] }],
-    },
-    {
-      path: 'nucleus.ultrasound-time',
-      about: ['machine'],
-      called: [
-        '[total|the|effective|elapsed|absolute] (phaco|ultrasound|us|u s|u / s|phacoemulsification) time [(of|was|at|is)]',
-        '(ept|e p t|upt|ust|apt)',
-        '(phaco|ultrasound) (for|lasted|took)',
-        '[ultrasound|phaco] time',
-      ],
-      calledHeard: ['(fake oh|faco|fako|faker|fake o) time'],
-      amounts: [{ unit: 's', bare: 'named', namedOnly: true, possible: [1, 900], also: { min: 60 } }],
-      forms: [
-        {
-          said: [
-            '{number} (seconds|second|secs|s) of (phaco|ultrasound|phaco time|ultrasound time|us time)',
-            '{number} (seconds|second|secs|s) (phaco|ultrasound|phaco time|ultrasound time)',
-          ],
-          write: '{} s',
-        },
-      ],
-    },
-    {
-      path: 'nucleus.dissipated-energy',
-      about: ['machine'],
-      called: [
-        '(cde|c d e|cumulative dissipated energy|cumulated dissipated energy|dissipated energy|cumulative energy) [(of|was|at|is)]',
-      ],
-      calledHeard: ['(see d e|c d|see dee e|see the e|cede e|seedy e|sea dee e|cd e|cdee|cumulative decimated energy)'],
-      amounts: [{ unit: '', bare: 'named', namedOnly: true, possible: [0, 300] }],
-    },
-    {
       path: 'cortex.method',
       about: ['cortex'],
       values: [
@@ -294,7 +220,23 @@ export const nucleusSpoken: SpokenSection = {
           said: [`(coaxial|co axial) ${ia}`, `${ia} (coaxial|co axial|coaxially)`, '(coaxial|co axial|coaxially)'],
           heard: [`(co actual|co actually|coact seal|quack seal|co ax seal) [${ia}]`, 'go axial [i and a]'],
         },
-        { value: 'manual', said: [`(manual|simcoe) ${ia}`, 'dry aspiration'] },
+        { value: 'manual', said: [`manual ${ia}`, 'dry aspiration'] },
+      ],
+    },
+    {
+      path: 'cortex.complete',
+      about: ['cortex'],
+      values: [
+        {
+          value: 'yes',
+          denied: 'no',
+          said: [
+            'all cortex removed',
+            'all [the] (cortex|soft lens matter) [$was] (removed|aspirated|cleared)',
+            'complete (cortex removal|cortical removal|cortical clean up)',
+            'cortex [$was] (completely|fully) (removed|aspirated)',
+          ],
+        },
       ],
     },
     {
@@ -305,6 +247,7 @@ export const nucleusSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
+            'posterior capsule polished',
             '[the] [posterior] capsule [$was] (polished|polish|polishing|vacuumed|cleaned)',
             '(polished|polishing|polish) [of] [the] [posterior] capsule',
             '(capsular|capsule|posterior capsule) (polish|polishing)',

@@ -104,6 +104,8 @@ export interface SpokenField {
   readonly amounts?: readonly SpokenAmount[];
   readonly values?: readonly SpokenValue[];
   readonly forms?: readonly SpokenForm[];
+  /** Its names mean it only while its subject is spoken about, in the same sentence: another field has the same names. */
+  readonly onlyAbout?: boolean;
   /** Asks for the surgeon's confirmation or a second source, however clearly it was said. */
   readonly critical?: boolean;
   /** Takes several values. */

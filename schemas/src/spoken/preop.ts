@@ -1,13 +1,31 @@
-import type { SpokenAmount, SpokenSection } from './phrase.ts';
+import type { SpokenAmount, SpokenField, SpokenSection } from './phrase.ts';
 
 function length(possible: readonly [number, number], unit = 'mm'): readonly SpokenAmount[] {
   return [{ unit, bare: 'named', namedOnly: true, possible }];
 }
 
+function keratometry(key: string, named: string, short: string): SpokenField {
+  return {
+    path: `preop.biometry.${key}`,
+    about: [key],
+    called: [`${named} keratometry`, `${named} (k|keratometry|meridian) [(of|is|was)]`, `${short} [(of|is|was)]`],
+    amounts: [
+      { unit: 'D', bare: 'named', namedOnly: true, possible: [30, 60] },
+      { unit: '°', bare: 'after at', possible: [0, 180], whole: true },
+    ],
+  };
+}
+
 /** Measurements before the operation. */
 export const preopSpoken: SpokenSection = {
-  subjects: [{ id: 'biometry', named: ['biometry', 'keratometry'] }],
+  subjects: [
+    { id: 'biometry', named: ['biometry', 'keratometry'] },
+    { id: 'k1', within: 'biometry' },
+    { id: 'k2', within: 'biometry' },
+  ],
   fields: [
+    keratometry('k1', 'flat', '(k one|k 1)'),
+    keratometry('k2', 'steep', '(k two|k 2)'),
     {
       path: 'preop.biometry.axial-length',
       about: ['biometry'],

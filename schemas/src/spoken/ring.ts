@@ -9,7 +9,7 @@ export const ringSpoken: SpokenSection = {
       path: 'ring.used',
       about: ['ring'],
       values: [
-        { value: 'no', denies: true, said: ['(tension ring|ctr) [,] (none|no|nil)'] },
+        { value: 'no', denies: true, said: ['no tension ring', '(tension ring|ctr) [,] (none|no|nil)'] },
         {
           value: 'no',
           denies: true,
@@ -23,6 +23,7 @@ export const ringSpoken: SpokenSection = {
           value: 'yes',
           denied: 'no',
           said: [
+            'capsular tension ring',
             '[a|the] [(standard|plain|conventional|preloaded)] $ring',
             '(bag|capsule|capsular bag) (supported|stabilised) (with|by) [a] (ring|$ring)',
           ],

@@ -23,7 +23,16 @@ export const spokenUnits: readonly SpokenUnit[] = [
     heard: ['centi metres', 'centi metre', 'sent a metres'],
   },
   { unit: 'µm', said: ['microns', 'micron', 'micrometres', 'micrometre', 'µm', 'um'] },
-  { unit: 'mmHg', said: ['mmhg', 'mm hg', '(millimetres|millimetre) [of] mercury', 'mm [of] mercury'] },
+  {
+    unit: 'mmHg',
+    said: [
+      '(millimetres|millimetre) of mercury',
+      'mmhg',
+      'mm hg',
+      '(millimetres|millimetre) [of] mercury',
+      'mm [of] mercury',
+    ],
+  },
   { unit: 'cmH2O', said: ['(centimetres|centimetre|cm) [of] water', 'cmh 2 o', 'cm h 2 o'] },
   {
     unit: 'D',

@@ -1,6 +1,6 @@
 import type { Path } from '@sideport/schemas';
 import { readSite } from '@sideport/schemas/notation/site.ts';
-import { valuePlanAt, type NoteView } from './note-view.ts';
+import { meaning, sameMeaning, type NoteView } from './note-view.ts';
 import type { Conflict, DictatedValue, DictationResult } from './result.ts';
 
 /** Other places of a note that say the same thing as a field: a second source for it. */
@@ -78,17 +78,6 @@ function agrees(path: Path, written: string, value: DictatedValue): boolean {
 
 function isDrugWithStrength(path: Path, written: string, said: string): boolean {
   return path.at(-1) === 'drug' && written.toLowerCase().startsWith(`${said.toLowerCase()} `);
-}
-
-function sameMeaning(path: Path, a: string, b: string): boolean {
-  const notation = valuePlanAt(path)?.notation;
-  const [first, second] = [notation?.read(a), notation?.read(b)];
-  if (first?.ok !== true || second?.ok !== true) return a.trim().toLowerCase() === b.trim().toLowerCase();
-  return meaning(first.value) === meaning(second.value);
-}
-
-function meaning(value: unknown): string {
-  return JSON.stringify(value, (key, part: unknown) => (key === 'typed' || key === 'typedUnit' ? undefined : part));
 }
 
 function samePlace(a: string, b: string): boolean {

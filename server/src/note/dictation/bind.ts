@@ -77,8 +77,10 @@ class Binder {
   }
 
   #openFields(fields: readonly SpokenField[], index: number): void {
-    const about = fields.filter((field) => this.#context.isAbout(field));
-    const chosen = about.length > 0 ? about : fields;
+    const possible = fields.filter((field) => this.#context.canBeNamed(field, index));
+    const about = possible.filter((field) => this.#context.isAbout(field));
+    const chosen = about.length > 0 ? about : possible;
+    if (chosen.length === 0) return;
     this.#context.open = { fields: chosen, index };
     if (about.length === 0) this.#context.setTopic(chosen[0]!.about[0]!, index);
   }

@@ -12,6 +12,7 @@ interface Composition {
 
 const compositions: readonly Composition[] = [
   { path: /\.at$/u, parts: ['°', "o'clock", 'sector'], join: 'first' },
+  { path: /\.k[12]$/u, parts: ['D', '°'], join: ' @ ' },
   { path: /\.dose$/u, parts: ['mg', 'mL'], join: ' in ' },
   { path: /\.regimen$/u, parts: ['frequency', 'duration'], join: ' ' },
   { path: /^lens\.placed$/u, parts: ['place', 'capture'], join: 'last' },

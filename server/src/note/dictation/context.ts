@@ -53,6 +53,11 @@ export class Context {
     return this.topic !== undefined && this.withAncestors(this.topic).some((subject) => field.about.includes(subject));
   }
 
+  /** Whether a name that several fields share can mean this one here. */
+  canBeNamed(field: SpokenField, index: number): boolean {
+    return field.onlyAbout !== true || (this.isAbout(field) && this.sentencesSinceTopic(index) === 0);
+  }
+
   /** Sentences since the subject was named. */
   sentencesSinceTopic(index: number): number {
     return this.sentence(index) - this.sentence(this.topicAt);

@@ -11,6 +11,8 @@ export function identityOf(list: string, entry: string): Readonly<Record<string,
       return viscoelastics[entry] ?? { kind: entry };
     case 'pupil-aid':
       return { kind: entry === 'phenylephrine' ? 'intracameral phenylephrine' : entry };
+    case 'nucleus.steps':
+      return entry === 'settings' ? undefined : { step: entry };
     case 'complications':
       return { what: entry };
     case 'after-care.drops':
@@ -36,7 +38,7 @@ function drugIdentity(entry: string): Readonly<Record<string, string>> {
 /** The position of a named entry in the note, or undefined when the note has none like it. */
 export function entryInNote(view: NoteView, list: string, entry: string): number | undefined {
   const path = list.split('.');
-  if (list === 'nucleus.steps') return stepInNote(view, path);
+  if (list === 'nucleus.steps' && entry === 'settings') return stepInNote(view, path);
   const identity = identityOf(list, entry);
   return identity === undefined ? undefined : view.entryLike(path, identity);
 }

@@ -73,3 +73,16 @@ export function valuePlanAt(path: Path): ValuePlan | undefined {
   const value = plan?.kind === 'list' ? plan.item : plan;
   return value?.kind === 'value' ? value : undefined;
 }
+
+/** Whether two texts mean the same value at a path. */
+export function sameMeaning(path: Path, a: string, b: string): boolean {
+  const notation = valuePlanAt(path)?.notation;
+  const [first, second] = [notation?.read(a), notation?.read(b)];
+  if (first?.ok !== true || second?.ok !== true) return a.trim().toLowerCase() === b.trim().toLowerCase();
+  return meaning(first.value) === meaning(second.value);
+}
+
+/** What a value means, without how it was typed. */
+export function meaning(value: unknown): string {
+  return JSON.stringify(value, (key, part: unknown) => (key === 'typed' || key === 'typedUnit' ? undefined : part));
+}

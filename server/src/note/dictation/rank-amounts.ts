@@ -94,7 +94,9 @@ function forwardScore(context: Context, of: AmountOf, { amount, index, afterAt }
   const direct = anchor === index + 1;
   if (gap.sentences > 0 || gap.content > 1) return nothing;
   const next = context.items[anchor]!;
-  const called = next.meanings.some((meaning) => meaning.kind === 'called' && meaning.field === of.field);
+  const called = next.meanings.some(
+    (meaning) => meaning.kind === 'called' && meaning.field === of.field && context.canBeNamed(of.field, anchor),
+  );
   const subjects = context.subjectsOf(anchor);
   if (!called && !of.field.about.some((subject) => subjects.includes(subject))) return nothing;
   if (!accepts(of.amount, amount, { named: called, afterAt })) return nothing;

@@ -16,6 +16,7 @@ import { drugsSpoken } from '@sideport/schemas/spoken/drugs.ts';
 import { head } from '@sideport/schemas/spoken/head.ts';
 import { incisionsSpoken } from '@sideport/schemas/spoken/incisions.ts';
 import { lensSpoken } from '@sideport/schemas/spoken/lens.ts';
+import { machineSpoken } from '@sideport/schemas/spoken/machine.ts';
 import { nucleusSpoken } from '@sideport/schemas/spoken/nucleus.ts';
 import type {
   SpokenAmount,
@@ -82,6 +83,7 @@ export const spokenSections: readonly SpokenSection[] = [
   chamberSpoken,
   capsulotomySpoken,
   nucleusSpoken,
+  machineSpoken,
   complicationsSpoken,
   ringSpoken,
   lensSpoken,
