@@ -20,6 +20,7 @@ import { visitOfOtherPatient } from './side/visit-of-other-patient.ts';
 import { visitReportsOtherLens } from './side/visit-reports-other-lens.ts';
 import { adjunctsNotRecorded } from './completeness/adjuncts-not-recorded.ts';
 import { afterCareIncomplete } from './completeness/after-care-incomplete.ts';
+import { amendmentIncomplete } from './completeness/amendment-incomplete.ts';
 import { anaesthesiaIncomplete } from './completeness/anaesthesia-incomplete.ts';
 import { antibioticNotRecorded } from './completeness/antibiotic-not-recorded.ts';
 import { antisepsisMissing } from './completeness/antisepsis-missing.ts';
@@ -28,22 +29,31 @@ import { capsuleStateIncomplete } from './completeness/capsule-state-incomplete.
 import { capsulotomyIncomplete } from './completeness/capsulotomy-incomplete.ts';
 import { chamberFieldsMissing } from './completeness/chamber-fields-missing.ts';
 import { closureIncomplete } from './completeness/closure-incomplete.ts';
+import { complicationIncomplete } from './completeness/complication-incomplete.ts';
 import { complicationsNotRecorded } from './completeness/complications-not-recorded.ts';
 import { diagnosisIncomplete } from './completeness/diagnosis-incomplete.ts';
+import { drugIncomplete } from './completeness/drug-incomplete.ts';
+import { essentialNotRecorded } from './completeness/essential-not-recorded.ts';
 import { examinationIncomplete } from './completeness/examination-incomplete.ts';
 import { findingsIncomplete } from './completeness/findings-incomplete.ts';
 import { headIncomplete } from './completeness/head-incomplete.ts';
+import { incisionIncomplete } from './completeness/incision-incomplete.ts';
 import { indicationMissing } from './completeness/indication-missing.ts';
 import { keratometryWithoutMeridian } from './completeness/keratometry-without-meridian.ts';
 import { lensIncomplete } from './completeness/lens-incomplete.ts';
 import { lensRemovalIncomplete } from './completeness/lens-removal-incomplete.ts';
 import { patientIncomplete } from './completeness/patient-incomplete.ts';
 import { planIncomplete } from './completeness/plan-incomplete.ts';
+import { requiredFieldMissing } from './completeness/required-field-missing.ts';
 import { ringIncomplete } from './completeness/ring-incomplete.ts';
 import { riskFactorsNotRecorded } from './completeness/risk-factors-not-recorded.ts';
 import { safetyChecksIncomplete } from './completeness/safety-checks-incomplete.ts';
 import { safetyChecksWithoutDetail } from './completeness/safety-checks-without-detail.ts';
+import { signatureMissing } from './completeness/signature-missing.ts';
+import { teamIncomplete } from './completeness/team-incomplete.ts';
 import { toricLensIncomplete } from './completeness/toric-lens-incomplete.ts';
+import { traineeWithoutSupervisor } from './completeness/trainee-without-supervisor.ts';
+import { visitIncomplete } from './completeness/visit-incomplete.ts';
 import { anaesthesiaDiffersFromPlan } from './agreement/anaesthesia-differs-from-plan.ts';
 import { bottleHigherThanPlanned } from './agreement/bottle-higher-than-planned.ts';
 import { capsulotomyOutcomeDisagrees } from './agreement/capsulotomy-outcome-disagrees.ts';
@@ -178,6 +188,19 @@ import { phoneNumberInNote } from './privacy/phone-number-in-note.ts';
 import { pictureInNote } from './privacy/picture-in-note.ts';
 import { postCodeInNote } from './privacy/post-code-in-note.ts';
 import { webAddressInNote } from './privacy/web-address-in-note.ts';
+import { amendedFieldUnknown } from './set/amended-field-unknown.ts';
+import { amendedValueDiffers } from './set/amended-value-differs.ts';
+import { amendmentBeforeNote } from './set/amendment-before-note.ts';
+import { amendmentOfUnfinishedNote } from './set/amendment-of-unfinished-note.ts';
+import { amendmentsOutOfOrder } from './set/amendments-out-of-order.ts';
+import { eyeOrderDisagrees } from './set/eye-order-disagrees.ts';
+import { idUsedTwice } from './set/id-used-twice.ts';
+import { lotOfTwoModels } from './set/lot-of-two-models.ts';
+import { operationNotFound } from './set/operation-not-found.ts';
+import { patientDataDiffer } from './set/patient-data-differ.ts';
+import { sameEyeOperatedTwice } from './set/same-eye-operated-twice.ts';
+import { sameNarrativeAsAnother } from './set/same-narrative-as-another.ts';
+import { serialImplantedTwice } from './set/serial-implanted-twice.ts';
 
 /** Every check, in the order in which `explain` lists their groups. */
 export const allChecks: readonly Check[] = [
@@ -204,6 +227,7 @@ export const allChecks: readonly Check[] = [
   // completeness
   adjunctsNotRecorded,
   afterCareIncomplete,
+  amendmentIncomplete,
   anaesthesiaIncomplete,
   antibioticNotRecorded,
   antisepsisMissing,
@@ -212,22 +236,31 @@ export const allChecks: readonly Check[] = [
   capsulotomyIncomplete,
   chamberFieldsMissing,
   closureIncomplete,
+  complicationIncomplete,
   complicationsNotRecorded,
   diagnosisIncomplete,
+  drugIncomplete,
+  essentialNotRecorded,
   examinationIncomplete,
   findingsIncomplete,
   headIncomplete,
+  incisionIncomplete,
   indicationMissing,
   keratometryWithoutMeridian,
   lensIncomplete,
   lensRemovalIncomplete,
   patientIncomplete,
   planIncomplete,
+  requiredFieldMissing,
   ringIncomplete,
   riskFactorsNotRecorded,
   safetyChecksIncomplete,
   safetyChecksWithoutDetail,
+  signatureMissing,
+  teamIncomplete,
   toricLensIncomplete,
+  traineeWithoutSupervisor,
+  visitIncomplete,
   // agreement
   anaesthesiaDiffersFromPlan,
   bottleHigherThanPlanned,
@@ -369,4 +402,18 @@ export const allChecks: readonly Check[] = [
   pictureInNote,
   postCodeInNote,
   webAddressInNote,
+  // across notes
+  amendedFieldUnknown,
+  amendedValueDiffers,
+  amendmentBeforeNote,
+  amendmentOfUnfinishedNote,
+  amendmentsOutOfOrder,
+  eyeOrderDisagrees,
+  idUsedTwice,
+  lotOfTwoModels,
+  operationNotFound,
+  patientDataDiffer,
+  sameEyeOperatedTwice,
+  sameNarrativeAsAnother,
+  serialImplantedTwice,
 ];

@@ -9,11 +9,15 @@ export interface NoteFacts {
   /** For a follow-up the operation's id, for an amendment the amended note's id. */
   readonly pointsTo?: string;
   readonly patient?: string;
+  readonly born?: number;
   readonly eye?: 'right' | 'left';
   readonly whichEye?: 'first' | 'second';
   readonly date?: string;
   /** When an amendment was written. */
   readonly at?: string;
+  /** What kind of operation it was, in the words of the vocabulary. */
+  readonly procedure?: string;
+  readonly lensModel?: string;
   readonly lensSerial?: string;
   readonly lensLot?: string;
   /** The narrative, shortened to a fingerprint: two notes with the same one share their words. */
@@ -37,10 +41,13 @@ export function factsOf(reading: NoteReading, file: string): NoteFacts | undefin
   };
   put('id', note.id?.value);
   put('patient', note.patient?.ref?.value);
+  put('born', note.patient?.born?.value);
   put('eye', note.eye?.value);
   if (reading.kind === 'operation') {
     put('whichEye', reading.note['which-eye']?.value);
     put('date', reading.note.date?.value);
+    put('procedure', reading.note.procedure?.value);
+    put('lensModel', reading.note.lens?.model?.value);
     put('lensSerial', reading.note.lens?.serial?.value);
     put('lensLot', reading.note.lens?.lot?.value);
     put(

@@ -30,6 +30,9 @@ export const identifyingFileName = textCheck({
     if (what === undefined) return;
     const first = reading.tree.root?.kind === 'map' ? reading.tree.root.entries[0] : undefined;
     if (first === undefined) return;
-    say({ at: first.keySpan, message: `Privacy: the name of this file ${what === 'a person' ? 'names' : 'holds'} ${what}. Call it by the id of the note.` });
+    say({
+      at: first.keySpan,
+      message: `Privacy: the name of this file ${what === 'a person' ? 'names' : 'holds'} ${what}. Call it by the id of the note.`,
+    });
   },
 });

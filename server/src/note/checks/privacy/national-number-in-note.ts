@@ -3,7 +3,7 @@ import { privacyCheck } from '../support/private-text.ts';
 /** Spaced like a health number it has to pass its check digit: many telephone numbers look alike. */
 function isNational(text: string): boolean {
   if (/NHS/u.test(text) || /^\d{3}-\d{2}-\d{4}$/u.test(text)) return true;
-  const digits = [...text.replace(/\D/gu, '')].map(Number);
+  const digits = Array.from(text.replace(/\D/gu, ''), Number);
   if (new Set(digits).size === 1) return false;
   const sum = digits.slice(0, 9).reduce((total, digit, i) => total + digit * (10 - i), 0);
   const check = (11 - (sum % 11)) % 11;

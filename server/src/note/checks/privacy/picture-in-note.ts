@@ -3,7 +3,7 @@ import { privacyCheck } from '../support/private-text.ts';
 export const pictureInNote = privacyCheck({
   id: 'picture-in-note',
   what: 'a pasted picture or file',
-  pattern: /data:[a-z]+\/[a-z0-9.+-]+;base64,|[A-Za-z0-9+\/]{200,}={0,2}/gu,
+  pattern: /data:[a-z]+\/[a-z0-9.+-]+;base64,|[A-Za-z0-9+/]{200,}={0,2}/gu,
 
   summary: 'A picture or a file was pasted into the text.',
   why: 'Full-face pictures name the person, print-outs carry the name in a corner, and the note can no longer be read.',

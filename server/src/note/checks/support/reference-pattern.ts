@@ -1,10 +1,8 @@
 /** A pattern of references: # stands for a digit, A for a capital letter, everything else for itself. */
 export function matchesPattern(text: string, pattern: string): boolean {
-  const source = [...pattern]
-    .map((sign) =>
-      sign === '#' ? String.raw`\d` : sign === 'A' ? '[A-Z]' : sign.replace(/[.*+?^${}()|[\]\\/]/u, String.raw`\$&`),
-    )
-    .join('');
+  const source = Array.from(pattern, (sign) =>
+    sign === '#' ? String.raw`\d` : sign === 'A' ? '[A-Z]' : sign.replace(/[.*+?^${}()|[\]\\/]/u, String.raw`\$&`),
+  ).join('');
   return new RegExp(`^${source}$`, 'u').test(text);
 }
 

@@ -1,0 +1,56 @@
+import { operationCheck } from '../check.ts';
+import { askedForBy, cms, jointCommission, nationalAudit, rcs } from '../support/completeness.ts';
+import { missingIn } from '../support/missing-fields.ts';
+import { headOf, placeOfMissing } from '../support/place.ts';
+import { listed } from '../support/words.ts';
+import { isWritten } from '../support/written.ts';
+
+export const teamIncomplete = operationCheck({
+  id: 'team-incomplete',
+  group: 'completeness',
+  summary: 'The surgeon is not named, or somebody of the team has no reference or the surgeon no grade.',
+  why: 'Who did what is asked by every rule, and the grade of the surgeon belongs to every risk model.',
+  whatToDo: 'Write role, reference and, for surgeons, the grade of everybody in the team.',
+  source: `${rcs} (names of the operating surgeon and assistants); ${cms}; ${jointCommission}; ${nationalAudit} (grade)`,
+  severity: 'unfinished',
+  since: '1.0',
+  allowable: true,
+  faulty: { note: 'team:\n  - role: scrub nurse\n    ref: N-11\n    grade: nurse' },
+  sound: { note: 'team:\n  - role: surgeon\n    ref: S-02\n    grade: consultant' },
+  run: ({ team }, say, context) => {
+    if (context.status === 'planned') return;
+    const members = team?.items ?? [];
+    const by = askedForBy([{ by: [rcs, cms, jointCommission] }]);
+    if (!members.some(({ role }) => role?.value === 'surgeon')) {
+      // A role that could not be read may be that of the surgeon.
+      if (
+        members.some(({ role }) => role === undefined) ||
+        (team === undefined && isWritten(context.reading, ['team']))
+      )
+        return;
+      say({
+        at: team === undefined ? placeOfMissing(context) : headOf(team.$, context),
+        message: `Team: the note does not name the surgeon. ${by}`,
+      });
+      return;
+    }
+    for (const member of members) {
+      const operates = ['surgeon', 'supervisor', 'assistant'].includes(member.role?.value ?? '');
+      const missing = missingIn(
+        member,
+        operates
+          ? ([
+              ['ref', 'the reference'],
+              ['grade', 'the grade'],
+            ] as const)
+          : ([['ref', 'the reference']] as const),
+        context,
+      );
+      if (missing.length === 0) continue;
+      say({
+        at: headOf(member.$, context),
+        message: `Team: ${listed(missing)} of the ${member.role?.value ?? 'person'} ${missing.length === 1 ? 'is' : 'are'} missing. ${by}`,
+      });
+    }
+  },
+});

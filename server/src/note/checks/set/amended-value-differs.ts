@@ -1,0 +1,40 @@
+import { amendmentCheck } from '../check.ts';
+import { fieldIn, planOfField } from '../support/field-path.ts';
+import { related } from '../support/place.ts';
+
+export const amendedValueDiffers = amendmentCheck({
+  id: 'amended-value-differs',
+  group: 'across notes',
+  summary: 'The amendment quotes another old value than stands in the note.',
+  why: 'The old value is kept so that the reader sees what was changed: when it is wrong, the wrong field or the wrong note is amended.',
+  whatToDo: 'Copy the old value from the note, letter by letter.',
+  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5 (original content clearly identified)',
+  severity: 'error',
+  since: '1.0',
+  allowable: false,
+  faulty: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contact\n    was: 2 min\n    now: 5 min\n    reason: the theatre log says five minutes',
+  },
+  sound: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
+  },
+  run: ({ changes }, say, { operation, operationFile }) => {
+    if (operation === null) return;
+    for (const { field, was } of changes?.items ?? []) {
+      if (field === undefined || was === undefined || planOfField(field.value)?.kind !== 'value') continue;
+      const original = fieldIn(operation, field.value);
+      if (original === undefined || fold(original.text) === fold(was.value)) continue;
+      say({
+        at: was,
+        message: `Amendment: ${field.text} is quoted as “${was.text}”, but the note says “${original.text}”.`,
+        related: [related(`the note: ${original.text}`, original, operationFile)],
+      });
+    }
+  },
+});
+
+function fold(text: string): string {
+  return text.trim().replace(/\s+/gu, ' ').toLowerCase();
+}

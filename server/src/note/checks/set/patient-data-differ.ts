@@ -1,0 +1,44 @@
+import { textCheck } from '../check.ts';
+import { othersWith, placeIn } from '../support/others.ts';
+
+export const patientDataDiffer = textCheck({
+  id: 'patient-data-differ',
+  group: 'across notes',
+  summary: 'Another note has the same patient reference with another year of birth.',
+  why: 'Two patients under one reference are one patient to every audit, and to the next surgeon.',
+  whatToDo: 'Find out whether the reference or the year is wrong, and correct it by hand.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
+  severity: 'error',
+  since: '1.0',
+  allowable: false,
+  faulty: {
+    note: 'patient:\n  born: 1958',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\npatient:\n  born: 1985\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
+  },
+  sound: {
+    note: 'patient:\n  born: 1958',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
+  },
+  run: (reading, say, context) => {
+    if (reading.kind === null || reading.kind === 'department') return;
+    const { ref, born } = reading.note.patient ?? {};
+    if (ref === undefined || born === undefined) return;
+    const other = othersWith(context, 'patient', ref.value).find(
+      (facts) => facts.born !== undefined && facts.born !== born.value,
+    );
+    if (other === undefined) return;
+    say({
+      at: born,
+      message: `Patient: ${ref.text} is born ${born.text} here, but ${other.born} in ${other.file}. Are these two patients?`,
+      related: placeIn(context, other.file, `born: ${other.born}`, ({ kind, note }) =>
+        kind === null || kind === 'department' ? undefined : note.patient?.born,
+      ),
+    });
+  },
+});
