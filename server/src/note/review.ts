@@ -3,6 +3,7 @@ import { severityOf, type Check, type CheckContext } from './checks/check.ts';
 import { applyAllowances } from './checks/allowances.ts';
 import { departmentSeverity } from './checks/department-severity.ts';
 import { withoutEchoes } from './checks/echoes.ts';
+import { knownChecks } from './checks/known-checks.ts';
 import { computeNote, type ComputedNote } from './computing/compute-note.ts';
 import type { Department, Operation } from '@sideport/schemas';
 import type { NoteReading } from './reading/note-reading.ts';
@@ -61,6 +62,7 @@ export function contextOf(reading: NoteReading, surroundings: Surroundings): Che
     set: surroundings.set ?? null,
     file: surroundings.file ?? null,
     today: surroundings.today ?? null,
+    knownChecks,
   };
 }
 

@@ -201,6 +201,22 @@ import { patientDataDiffer } from './set/patient-data-differ.ts';
 import { sameEyeOperatedTwice } from './set/same-eye-operated-twice.ts';
 import { sameNarrativeAsAnother } from './set/same-narrative-as-another.ts';
 import { serialImplantedTwice } from './set/serial-implanted-twice.ts';
+import { constantsDisagree } from './department/constants-disagree.ts';
+import { departmentVersionMissing } from './department/department-version-missing.ts';
+import { deviceIdentifierNotValid } from './department/device-identifier-not-valid.ts';
+import { entryGivenTwice } from './department/entry-given-twice.ts';
+import { incisionEffectDoubtful } from './department/incision-effect-doubtful.ts';
+import { incisionEffectIncomplete } from './department/incision-effect-incomplete.ts';
+import { lensEntryIncomplete } from './department/lens-entry-incomplete.ts';
+import { lensWithoutUsableConstant } from './department/lens-without-usable-constant.ts';
+import { patternWithoutPlaces } from './department/pattern-without-places.ts';
+import { powersDisagree } from './department/powers-disagree.ts';
+import { requiredFieldUnknown } from './department/required-field-unknown.ts';
+import { settingOfFixedCheck } from './department/setting-of-fixed-check.ts';
+import { settingOfUnknownCheck } from './department/setting-of-unknown-check.ts';
+import { settingWithoutReason } from './department/setting-without-reason.ts';
+import { staffEntryIncomplete } from './department/staff-entry-incomplete.ts';
+import { staffReferenceNotInPattern } from './department/staff-reference-not-in-pattern.ts';
 
 /** Every check, in the order in which `explain` lists their groups. */
 export const allChecks: readonly Check[] = [
@@ -416,4 +432,21 @@ export const allChecks: readonly Check[] = [
   sameEyeOperatedTwice,
   sameNarrativeAsAnother,
   serialImplantedTwice,
+  // department file
+  constantsDisagree,
+  departmentVersionMissing,
+  deviceIdentifierNotValid,
+  entryGivenTwice,
+  incisionEffectDoubtful,
+  incisionEffectIncomplete,
+  lensEntryIncomplete,
+  lensWithoutUsableConstant,
+  patternWithoutPlaces,
+  powersDisagree,
+  requiredFieldUnknown,
+  settingOfFixedCheck,
+  settingOfUnknownCheck,
+  settingWithoutReason,
+  staffEntryIncomplete,
+  staffReferenceNotInPattern,
 ];

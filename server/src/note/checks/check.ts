@@ -73,6 +73,8 @@ export interface CheckContext {
   readonly file: string | null;
   /** Today as year-month-day, when the caller says. */
   readonly today: string | null;
+  /** Every check there is, for those that look at settings of checks. */
+  readonly knownChecks: readonly CheckInfo[];
 }
 
 export interface Saying {
