@@ -184,6 +184,12 @@ describe('trap 11: SRK/T clamps in long steep eyes', () => {
     expect(clamped(length - 0.02, keratometry)).toBe(false);
     expect(clamped(length + 0.02, keratometry)).toBe(true);
   });
+  test('just before the clamp its power rises with keratometry, as no eye does', () => {
+    const [before, after] = [47.95, 48.03].map((meanKeratometryD) =>
+      answer(srkT.power({ axialLengthMm: 26.16, meanKeratometryD, aConstant: 118.4, targetD: 0 })),
+    );
+    expect(after).toBeGreaterThan(before ?? NaN);
+  });
   test('never at 44 D below 40 mm', () => {
     for (let length = 20; length < 40; length += 0.5) expect(clamped(length, 44)).toBe(false);
   });

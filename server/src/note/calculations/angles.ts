@@ -1,6 +1,6 @@
 const DEGREE = Math.PI / 180;
 /** Below this a direction counts as being on the mark: what is left is the noise of the arithmetic. */
-const NOISE = 1e-9;
+export const NOISE = 1e-9;
 
 export const sin = (degrees: number): number => Math.sin(degrees * DEGREE);
 export const cos = (degrees: number): number => Math.cos(degrees * DEGREE);

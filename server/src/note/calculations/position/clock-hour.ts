@@ -1,4 +1,4 @@
-import { asPosition } from '../angles.ts';
+import { asPosition, NOISE } from '../angles.ts';
 import { calculation } from '../calculation.ts';
 import { angle, quantity } from '../fields.ts';
 import { found } from '../outcome.ts';
@@ -11,7 +11,7 @@ export const positionOfHour = (hour: number): number => asPosition(90 - 30 * hou
 /** The hour of a dial position, 0 < hour <= 12. */
 export function hourAt(position: number): number {
   const hour = asPosition(90 - position) / 30;
-  return hour === 0 ? 12 : hour;
+  return hour < NOISE ? 12 : hour;
 }
 
 const source = { citation: 'clock face as seen by a person facing the eye', status: 'common practice' } as const;
