@@ -1,7 +1,6 @@
 import type { SpokenSection } from './phrase.ts';
 
-const rhexis =
-  '[continuous] [curvilinear] [anterior] (capsulorhexis|capsulo rhexis|rhexis|ccc|c c c|capsulotomy|rrhexis)';
+const rhexis = '[continuous] [curvilinear] [anterior] (capsulorhexis|capsulo rhexis|rhexis|ccc|c c c|capsulotomy)';
 const slightly =
   '[(slightly|a little|a bit|mildly|somewhat|minimally|a touch|just|marginally|very slightly|a fraction|bit|slight)]';
 const off =
@@ -79,12 +78,12 @@ export const capsulotomySpoken: SpokenSection = {
             'well centred [on|over] [the] (pupil|visual axis|lens)',
             'centred on the (pupil|visual axis)',
           ],
-          heard: ['(well|nicely) (center|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'],
+          heard: ['(well|nicely) (centre|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'],
         },
         {
           value: 'centred',
           said: [
-            '(well centred|centred|central|centrally placed|nicely centred|well centered) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)',
+            '(well centred|centred|central|centrally placed|nicely centred) [continuous] [curvilinear] (capsulorhexis|rhexis|capsulotomy|ccc)',
           ],
         },
         { ...toward('temporal', 'temporal|temporally'), bound: true },

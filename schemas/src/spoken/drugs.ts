@@ -89,9 +89,9 @@ const drugs: readonly Drug[] = [
     drug: 'chloramphenicol',
     said: ['(chloramphenicol|chloramphenical|chlor|chloro)'],
     heard: [
-      '(chlor|clor|clear|clora|chloro|chlora|color|colour) (am|amp|and|m|an) (fennel|fen|phen|fenny|feni|phenny) [(a|i|e)] (call|col|kol|coal|cole|cal|ical)',
+      '(chlor|clor|clear|clora|chloro|chlora|colour) (am|amp|and|m|an) (fennel|fen|phen|fenny|feni|phenny) [(a|i|e)] (call|col|kol|coal|cole|cal|ical)',
       '(chlor|clor|chlora) amphenicol',
-      '(color|colour) amphenicol',
+      'colour amphenicol',
     ],
     usually: 'drops',
     drops: 'antibiotic',

@@ -7,7 +7,12 @@ const joined = '(with|and|plus|/|-|+|with an|with a|and an|and a|&)';
 
 /** The first lines of a note: date, procedure, who operated. The side is read on its own: see sides.ts. */
 export const head: SpokenSection = {
-  subjects: [{ id: 'operation', named: ['[the] (operation|procedure|surgery)'] }, { id: surgeon }, { id: 'duration' }],
+  subjects: [
+    { id: 'operation', named: ['[the] (operation|procedure|surgery)'] },
+    { id: surgeon },
+    { id: 'supervisor' },
+    { id: 'duration' },
+  ],
   fields: [
     {
       path: 'date',

@@ -325,7 +325,7 @@ export const lensSpoken: SpokenSection = {
             '(centred|centring) well',
             'well centred and stable',
           ],
-          heard: ['(well|nicely) (center|sent red|sent ted|scented|sent erred)'],
+          heard: ['(well|nicely) (centre|sent red|sent ted|scented|sent erred)'],
         },
         {
           value: 'centred',

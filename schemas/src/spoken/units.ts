@@ -22,7 +22,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
     adjective: ['centimetre'],
     heard: ['centi metres', 'centi metre', 'sent a metres'],
   },
-  { unit: 'µm', said: ['microns', 'micron', 'micrometres', 'micrometre', 'µm', 'um'] },
+  { unit: 'µm', said: ['microns', 'micron', 'micrometres', 'micrometre', 'um'] },
   {
     unit: 'mmHg',
     said: [
@@ -62,7 +62,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
     said: ['milligrams', 'milligram', 'mg', 'mgs', 'milli grams', 'milli gram'],
     heard: ['milly grams', 'milly gram'],
   },
-  { unit: 'µg', said: ['micrograms', 'microgram', 'mcg', 'ug', 'µg'] },
+  { unit: 'µg', said: ['micrograms', 'microgram', 'mcg', 'ug'] },
   { unit: 's', said: ['seconds', 'second', 'secs', 'sec', 's'] },
   { unit: 'min', said: ['minutes', 'minute', 'mins', 'min'] },
   { unit: 'day', said: ['days', 'day'] },

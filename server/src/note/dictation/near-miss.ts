@@ -66,7 +66,9 @@ function guess(words: readonly string[], table: Table): readonly Meaning[] | und
   const phrase = soundIndex().find(sound, letters);
   if (phrase === undefined) return undefined;
   const spoken = tokensOf(phrase);
-  const whole = table.phrases.at(spoken, 0).find(({ to, slots }) => to === spoken.length && slots.length === 0);
+  const whole = table.phrases
+    .at(spoken, 0, () => [])
+    .find(({ to, slots }) => to === spoken.length && slots.length === 0);
   const meanings = whole?.meanings.filter(guessable);
   return meanings === undefined || meanings.length === 0 ? undefined : meanings;
 }

@@ -96,8 +96,23 @@ export function belowHundred(tokens: readonly Token[], at: number): readonly Par
   return single === undefined ? [] : [{ value: single, end: at + 1 }];
 }
 
+const none: readonly NumberReading[] = [];
+
+/** Every word that a number can begin with. */
+const beginnings: ReadonlySet<string> = new Set([
+  ...Object.keys(units),
+  ...Object.keys(teens),
+  ...Object.keys(tens),
+  ...Object.keys(soundAlikes),
+  ...loneZeros,
+  ...points,
+  ...['a', 'hundred', 'half', 'quarter', 'plus', 'positive', 'minus', 'negative'],
+]);
+
 /** Every complete reading of the number that begins at a token, longest first. Never throws; [] where none begins. */
 export function numbersAt(tokens: readonly Token[], at: number): readonly NumberReading[] {
+  const first = tokens[at];
+  if (first === undefined || (first.kind === 'word' && !beginnings.has(first.word))) return none;
   const sign = signAt(tokens, at);
   const from = sign === undefined ? at : at + 1;
   const readings = [...digits(tokens, from), ...spoken(tokens, from)];

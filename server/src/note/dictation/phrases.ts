@@ -1,32 +1,25 @@
 import type { SlotName } from '@sideport/schemas/spoken/phrase.ts';
 import { readPattern, type PatternTree } from './pattern.ts';
-import { readSlot, type SlotReading } from './slots.ts';
+import type { SlotReading } from './slots.ts';
 import type { Token } from './tokens.ts';
 
-/** A place in the net of phrases: what may follow the words so far, and what they mean if they end here. */
+/** A place in the net of patterns: what may follow the words so far, and what they mean if they end here. */
 interface Node<M> {
-  words: Map<string, Node<M>[]>;
-  slots: [SlotName, Node<M>][];
-  ends: M[];
-  /** Places that are reached without a word; merged in when the place is first visited. */
-  open: Node<M>[];
+  readonly id: number;
+  readonly words: Map<string, Node<M>[]>;
+  readonly slots: [SlotName, Node<M>][];
+  readonly ends: M[];
+  /** Places that are reached without a word. */
+  readonly open: Node<M>[];
 }
 
-/** Phrases that can be found in a dictation, each with its meaning. */
-export class Phrases<M> {
-  readonly #root: Node<M> = node<M>();
-
-  /** Enters a pattern with what it means. */
-  add(pattern: string, meaning: M): void {
-    this.#root.open.push(enter(readPattern(pattern), { ...node<M>(), ends: [meaning] }));
-  }
-
-  /** Every phrase that begins at a token, with all its meanings. */
-  at(tokens: readonly Token[], from: number): readonly Found<M>[] {
-    const found: Found<M>[] = [];
-    walk(merged(this.#root), tokens, { from, at: from, slots: [] }, found);
-    return found;
-  }
+/** All places where one can be after the same words; what follows is found once and kept. */
+interface State<M> {
+  /** The places that each word leads to. */
+  readonly words: ReadonlyMap<string, readonly Node<M>[]>;
+  readonly ends: readonly M[];
+  readonly slots: readonly (readonly [SlotName, State<M>])[];
+  readonly next: Map<string, State<M>>;
 }
 
 /** A phrase found in a dictation. `to` is the position after its last token. */
@@ -37,33 +30,120 @@ export interface Found<M> {
   readonly slots: readonly SlotReading[];
 }
 
+/** Reads what a slot holds from a token on. */
+export type ReadSlot = (slot: SlotName, at: number) => readonly SlotReading[];
+
 /** Sounds of hesitation: a phrase runs on over them. */
 export const hesitations = new Set(['um', 'uh', 'er', 'erm', 'umm', 'uhm', 'hmm', 'ah', 'eh']);
 
-function node<M>(): Node<M> {
-  return { words: new Map(), slots: [], ends: [], open: [] };
-}
+/** Phrases that can be found in a dictation, each with its meaning. */
+export class Phrases<M> {
+  readonly #starts: Node<M>[] = [];
+  readonly #states = new Map<string, State<M>>();
+  #count = 0;
+  #root: State<M> | undefined;
 
-/** The place from which a pattern leads to `target`. */
-function enter<M>(tree: PatternTree, target: Node<M>): Node<M> {
-  if (tree.kind === 'sequence') return tree.parts.reduceRight((next, part) => enter(part, next), target);
-  if (tree.kind === 'either') return { ...node<M>(), open: tree.parts.map((part) => enter(part, target)) };
-  if (tree.kind === 'slot') return { ...node<M>(), slots: [[tree.slot, target]] };
-  return { ...node<M>(), words: new Map([[tree.word, [target]]]) };
-}
-
-/** A place with everything merged in that is reached without a word. */
-function merged<M>(place: Node<M>): Node<M> {
-  if (place.open.length === 0) return place;
-  const waiting = place.open;
-  place.open = [];
-  for (const other of waiting) {
-    const next = merged(other);
-    for (const [word, targets] of next.words) place.words.set(word, [...(place.words.get(word) ?? []), ...targets]);
-    place.slots.push(...next.slots);
-    place.ends.push(...next.ends.filter((end) => !place.ends.includes(end)));
+  /** Enters a pattern with what it means. Only before the first search. */
+  add(pattern: string, meaning: M): void {
+    const end = this.#node();
+    end.ends.push(meaning);
+    this.#starts.push(this.#enter(readPattern(pattern), end));
   }
-  return place;
+
+  /** Every phrase that begins at a token, with all its meanings. */
+  at(tokens: readonly Token[], from: number, readSlot: ReadSlot): readonly Found<M>[] {
+    this.#root ??= this.#state(this.#starts);
+    const found: Found<M>[] = [];
+    this.#walk(this.#root, tokens, { from, at: from, slots: [] }, readSlot, found);
+    return found;
+  }
+
+  #node(): Node<M> {
+    return { id: this.#count++, words: new Map(), slots: [], ends: [], open: [] };
+  }
+
+  /** The place from which a pattern leads to `target`. */
+  #enter(tree: PatternTree, target: Node<M>): Node<M> {
+    if (tree.kind === 'sequence') return tree.parts.reduceRight((next, part) => this.#enter(part, next), target);
+    const place = this.#node();
+    if (tree.kind === 'either') place.open.push(...tree.parts.map((part) => this.#enter(part, target)));
+    else if (tree.kind === 'slot') place.slots.push([tree.slot, target]);
+    else place.words.set(tree.word, [target]);
+    return place;
+  }
+
+  /** The state of some places and all that are reached from them without a word. */
+  #state(places: readonly Node<M>[]): State<M> {
+    const reached = new Map<number, Node<M>>();
+    const waiting = [...places];
+    for (let place = waiting.pop(); place !== undefined; place = waiting.pop()) {
+      if (reached.has(place.id)) continue;
+      reached.set(place.id, place);
+      waiting.push(...place.open);
+    }
+    const nodes = [...reached.values()].filter(
+      (place) => place.words.size > 0 || place.slots.length > 0 || place.ends.length > 0,
+    );
+    const key = nodes
+      .map(({ id }) => id)
+      .toSorted((a, b) => a - b)
+      .join();
+    const known = this.#states.get(key);
+    if (known !== undefined) return known;
+    const state: State<M> = {
+      words: wordsOf(nodes),
+      ends: [...new Set(nodes.flatMap(({ ends }) => ends))],
+      slots: this.#slots(nodes),
+      next: new Map(),
+    };
+    this.#states.set(key, state);
+    return state;
+  }
+
+  #slots(nodes: readonly Node<M>[]): readonly (readonly [SlotName, State<M>])[] {
+    const bySlot = new Map<SlotName, Node<M>[]>();
+    for (const { slots } of nodes)
+      for (const [slot, target] of slots) bySlot.set(slot, [...(bySlot.get(slot) ?? []), target]);
+    return [...bySlot].map(([slot, targets]) => [slot, this.#state(targets)] as const);
+  }
+
+  #after(state: State<M>, word: string): State<M> | undefined {
+    const known = state.next.get(word);
+    if (known !== undefined) return known;
+    const targets = state.words.get(word);
+    if (targets === undefined) return undefined;
+    const next = this.#state(targets);
+    state.next.set(word, next);
+    return next;
+  }
+
+  #walk(state: State<M>, tokens: readonly Token[], so: Walk, readSlot: ReadSlot, found: Found<M>[]): void {
+    if (state.ends.length > 0 && so.at > so.from) record(state.ends, so, found);
+    let { at } = so;
+    while (at > so.from && hesitations.has(tokens[at]?.word ?? '')) at += 1;
+    const token = tokens[at];
+    if (token === undefined || token.strength === 'sentence') return;
+    const next = this.#after(state, token.word);
+    if (next !== undefined) this.#walk(next, tokens, { ...so, at: at + 1 }, readSlot, found);
+    if (token.kind === 'break') return;
+    for (const [slot, then] of state.slots) {
+      for (const reading of readSlot(slot, at)) {
+        this.#walk(then, tokens, { from: so.from, at: reading.end, slots: [...so.slots, reading] }, readSlot, found);
+      }
+    }
+  }
+}
+
+function wordsOf<M>(nodes: readonly Node<M>[]): ReadonlyMap<string, readonly Node<M>[]> {
+  const out = new Map<string, Node<M>[]>();
+  for (const { words } of nodes) {
+    for (const [word, targets] of words) {
+      const known = out.get(word);
+      if (known === undefined) out.set(word, [...targets]);
+      else known.push(...targets);
+    }
+  }
+  return out;
 }
 
 interface Walk {
@@ -72,33 +152,18 @@ interface Walk {
   readonly slots: readonly SlotReading[];
 }
 
-function walk<M>(place: Node<M>, tokens: readonly Token[], so: Walk, found: Found<M>[]): void {
-  if (place.ends.length > 0 && so.at > so.from) record(place, so, found);
-  let at = so.at;
-  while (at > so.from && hesitations.has(tokens[at]?.word ?? '')) at += 1;
-  const token = tokens[at];
-  if (token === undefined || token.strength === 'sentence') return;
-  for (const next of place.words.get(token.word) ?? []) walk(merged(next), tokens, { ...so, at: at + 1 }, found);
-  if (token.kind === 'break') return;
-  for (const [slot, next] of place.slots) {
-    for (const reading of readSlot(slot, tokens, at))
-      walk(merged(next), tokens, { from: so.from, at: reading.end, slots: [...so.slots, reading] }, found);
-  }
-}
-
 /** Phrases over the same tokens with the same slots are one, with the meanings of all. */
-function record<M>(place: Node<M>, so: Walk, found: Found<M>[]): void {
-  const same = found.findIndex(
-    (one) =>
-      one.to === so.at &&
-      one.slots.length === so.slots.length &&
-      one.slots.every((slot, at) => slot.from === so.slots[at]?.from && slot.end === so.slots[at]?.end),
-  );
+function record<M>(ends: readonly M[], so: Walk, found: Found<M>[]): void {
+  const same = found.findIndex((one) => one.to === so.at && sameSlots(one.slots, so.slots));
   if (same < 0) {
-    found.push({ from: so.from, to: so.at, meanings: [...place.ends], slots: so.slots });
+    found.push({ from: so.from, to: so.at, meanings: ends, slots: so.slots });
     return;
   }
   const known = found[same]!;
-  const more = place.ends.filter((end) => !known.meanings.includes(end));
+  const more = ends.filter((end) => !known.meanings.includes(end));
   if (more.length > 0) found[same] = { ...known, meanings: [...known.meanings, ...more] };
+}
+
+function sameSlots(a: readonly SlotReading[], b: readonly SlotReading[]): boolean {
+  return a.length === b.length && a.every((slot, at) => slot.from === b[at]?.from && slot.end === b[at]?.end);
 }

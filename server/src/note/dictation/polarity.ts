@@ -89,10 +89,10 @@ function deniedBefore(items: readonly Item[], tokens: readonly Token[], index: n
       right === index && isDenial(items[left]!, 'before') ? 'none' : joinedBy(gap, isDenial(items[left]!, 'before')),
     );
     const direct = right === index;
-    if (isDoubt(items[left]!, 'before'))
-      return direct && gap.parts === 0
-        ? { sense: 'open', from: items[left]!.from, to: item.to, by: [left] }
-        : undefined;
+    if (isDoubt(items[left]!, 'before')) {
+      if (gap.parts > 0 || (!direct && joined !== 'and' && joined !== 'or')) return undefined;
+      return { sense: 'open', from: direct ? items[left]!.from : item.from, to: item.to, by: [left] };
+    }
     if (isDenial(items[left]!, 'before')) {
       if (gap.parts > 0) return undefined;
       if (direct) return { sense: 'denied', from: items[left]!.from, to: item.to, by: [left] };

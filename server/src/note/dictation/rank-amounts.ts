@@ -1,6 +1,7 @@
 import { accepts } from './claims.ts';
 import type { Context } from './context.ts';
-import type { Amount, Item } from './scan.ts';
+import type { Item } from './scan.ts';
+import type { Amount } from './spoken-amounts.ts';
 import type { AmountOf } from './table.ts';
 
 /** A field that could take a number, with how well it fits. */
@@ -36,7 +37,7 @@ export function rankAmounts(
 ): readonly RankedField[] {
   const item = context.items[place]!;
   const spoken: Spoken = { item, amount, index, place, afterAt: followsAt(context, item) };
-  return context.table.amounts
+  return (context.table.amountsIn.get(amount.unit ?? '') ?? [])
     .map((of) => ({ of, ...scoreOf(context, of, spoken) }))
     .filter(({ score }) => score > 0)
     .toSorted((a, b) => b.score - a.score);

@@ -36,6 +36,16 @@ export function readSlot(slot: SlotName, tokens: readonly Token[], at: number): 
   return readers[slot](tokens, at).map((reading) => ({ ...reading, from: at }));
 }
 
+/** Reads the slots of one dictation, each place once. */
+export function slotReader(tokens: readonly Token[]): (slot: SlotName, at: number) => readonly SlotReading[] {
+  const known = new Map<SlotName, (readonly SlotReading[])[]>();
+  return (slot, at) => {
+    const places = known.get(slot) ?? [];
+    if (places.length === 0) known.set(slot, places);
+    return (places[at] ??= readSlot(slot, tokens, at));
+  };
+}
+
 function sure(text: string, end: number): Omit<SlotReading, 'from'> {
   return { text, end, heard: false };
 }

@@ -26,10 +26,27 @@ const folds: readonly (readonly [RegExp, string])[] = [
   [/[aeiouyhw]/gu, ''],
 ];
 
+/** Sounds of words that were met before. */
+const known = new Map<string, string>();
+const mostKnown = 5000;
+
+function soundOfWord(word: string): string {
+  const before = known.get(word);
+  if (before !== undefined) return before;
+  let text = word.replace(/[^a-z]/gu, '');
+  for (const [from, to] of folds) text = text.replace(from, to);
+  if (known.size < mostKnown) known.set(word, text);
+  return text;
+}
+
 /** The sound of some words: a string of consonants, begun with a mark when the words begin with a vowel. */
 export function soundOf(words: readonly string[]): string {
-  let text = words.join(' ').replace(/[^a-z ]/gu, '');
-  for (const [from, to] of folds) text = text.replace(from, to);
   const first = /^[aeiou]/u.test(words[0] ?? '') ? '-' : '';
-  return first + text.replace(/\s+/gu, '').replace(/(.)\1+/gu, '$1');
+  return (
+    first +
+    words
+      .map(soundOfWord)
+      .join('')
+      .replace(/(.)\1+/gu, '$1')
+  );
 }

@@ -72,7 +72,7 @@ function subjectOf(field: SpokenField): string {
 function isShared(name: string): boolean {
   const tokens = tokensOf(name);
   const whole = table()
-    .phrases.at(tokens, 0)
+    .phrases.at(tokens, 0, () => [])
     .find(({ to }) => to === tokens.length);
   return (whole?.meanings.filter(({ kind }) => kind === 'called').length ?? 0) > 1;
 }

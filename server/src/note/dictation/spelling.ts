@@ -40,6 +40,8 @@ const american: Readonly<Record<string, string>> = {
   rrhexis: 'rhexis',
   lignocaine: 'lidocaine',
   ok: 'okay',
+  μm: 'um',
+  μg: 'ug',
 };
 
 /** The word as the phrase table spells it. */

@@ -68,6 +68,8 @@ export interface Table {
   readonly phrases: Phrases<Meaning>;
   readonly units: Phrases<UnitMeaning>;
   readonly amounts: readonly AmountOf[];
+  /** The fields that could take a number in a unit; under '' those that could take a bare one. */
+  readonly amountsIn: ReadonlyMap<string, readonly AmountOf[]>;
   readonly subjects: ReadonlyMap<string, SpokenSubject>;
   readonly fields: ReadonlyMap<string, SpokenField>;
   readonly entries: Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -116,14 +118,30 @@ function compile(): Table {
     spokenSections.flatMap((section) => section.subjects.map((subject) => [subject.id, subject] as const)),
   );
   const fields = spokenSections.flatMap((section) => section.fields);
+  const amounts = fields.flatMap((field) => (field.amounts ?? []).map((amount) => ({ field, amount })));
   return {
     phrases,
     units: compileUnits(),
-    amounts: fields.flatMap((field) => (field.amounts ?? []).map((amount) => ({ field, amount }))),
+    amounts,
+    amountsIn: byUnit(amounts),
     subjects,
     fields: new Map(fields.map((field) => [field.path, field])),
     entries: Object.assign({}, ...spokenSections.map((section) => section.entries ?? {})) as Table['entries'],
   };
+}
+
+function byUnit(amounts: readonly AmountOf[]): ReadonlyMap<string, readonly AmountOf[]> {
+  const out = new Map<string, AmountOf[]>();
+  for (const of of amounts) {
+    const { unit, also, bare, byDefault } = of.amount;
+    const units = new Set([
+      unit,
+      ...Object.keys(also ?? {}),
+      ...(bare !== 'never' || byDefault !== undefined ? [''] : []),
+    ]);
+    for (const each of units) out.set(each, [...(out.get(each) ?? []), of]);
+  }
+  return out;
 }
 
 type Add = (patterns: readonly string[] | undefined, meaning: Meaning) => void;
