@@ -25,7 +25,7 @@ const bundles = [
   { from: 'client/src/picture/page.ts', to: 'client/dist/picture-page.js', ...browser, format: 'iife' },
 ];
 // The extension carries its own copies of the servers, so that it needs nothing beside itself.
-const carried = ['language-server.cjs', 'language-server.worker.js'];
+const carried = ['language-server.cjs', 'language-server.worker.js', 'check-pages.json'];
 
 async function bundle({ from, to, ...options }) {
   const result = await build({
@@ -68,7 +68,15 @@ function packageExtension() {
 // What an earlier build left behind must not be packaged.
 rmSync(join(root, 'client/dist'), { recursive: true, force: true });
 const inputs = await Promise.all(bundles.map(bundle));
+// The pages of the checks stand beside the servers, which read them when one is asked for.
+const pages = readdirSync(join(root, 'docs/checks')).filter((name) => name !== 'README.md');
+const pageTexts = pages.map((name) => [
+  name.replace(/\.md$/, ''),
+  readFileSync(join(root, 'docs/checks', name), 'utf8'),
+]);
+writeFileSync(join(root, 'server/dist/check-pages.json'), JSON.stringify(Object.fromEntries(pageTexts)));
 for (const name of carried) copyFileSync(join(root, 'server/dist', name), join(root, 'client/dist', name));
 const licences = licencesOf([...new Set(inputs.flat())]).join(`\n${'-'.repeat(80)}\n\n`);
 for (const folder of ['server/dist', 'client/dist']) writeFileSync(join(root, folder, 'LIBRARIES.txt'), licences);
 if (process.argv.includes('--package')) packageExtension();
+await import('./keep-compiled.mjs');

@@ -20,7 +20,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     pages,
     picture,
     new StatusItem(client),
-    answerForFiles(client),
+    answerForFiles(client, context.extensionUri),
     proposeBehindFields(),
     registerCommand('sideport.newNote', () => newNote(client), 'The note could not be made.'),
     registerCommand(

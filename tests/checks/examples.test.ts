@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { baseAmendment } from '../../server/src/note/checks/examples/base-amendment.ts';
 import { baseDepartment } from '../../server/src/note/checks/examples/base-department.ts';
 import { runExample } from '../../server/src/note/checks/examples/run-example.ts';
-import { knownChecks } from '../../server/src/note/checks/known-checks.ts';
+import { allAbouts } from '../../server/src/note/checks/all-abouts.ts';
 import { said } from './support/said.ts';
 
 describe('the sound notes that the examples are laid over', () => {
@@ -23,7 +23,9 @@ describe('the sound notes that the examples are laid over', () => {
   });
 });
 
-describe.each(knownChecks.filter((check) => check.noExample === undefined))('$id', ({ id, faulty, sound }) => {
+describe.each(Object.entries(allAbouts).filter(([, about]) => about().noExample === undefined))('%s', (id, about) => {
+  const { faulty, sound } = about();
+
   it('remarks on the faulty example, once, and nothing else does', () => {
     expect(said(runExample(faulty))).toEqual([expect.stringMatching(new RegExp(`\\[${id}\\]$`, 'u'))]);
   });

@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { allAbouts } from '../../server/src/note/checks/all-abouts.ts';
 import { allChecks } from '../../server/src/note/checks/all-checks.ts';
 import { checkGroups } from '../../server/src/note/checks/check.ts';
 import { knownChecks } from '../../server/src/note/checks/known-checks.ts';
@@ -25,7 +26,9 @@ describe('the list of checks', () => {
   });
 
   it('says everything of every check', () => {
-    for (const check of knownChecks) {
+    expect(Object.keys(allAbouts).toSorted()).toEqual(knownChecks.map(({ id }) => id).toSorted());
+    for (const info of knownChecks) {
+      const check = { ...info, ...allAbouts[info.id]?.() };
       for (const sentence of [check.summary, check.why, check.whatToDo])
         expect(sentence, check.id).toMatch(/^[A-Z“].*[.?!”)]$/su);
       expect(check.source, check.id).not.toBe('');

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { InitializeParams, MessageConnection, PublishDiagnosticsParams } from 'vscode-languageserver/node';
@@ -39,6 +40,7 @@ async function converse({ connection, stop }: Connection): Promise<Record<string
   connection.onRequest('client/registerCapability', () => null);
   connection.onRequest('sideport/listSet', () => [uri]);
   connection.onRequest('sideport/readFile', () => sound);
+  connection.onRequest('sideport/readCheckPages', () => readFileSync('server/dist/check-pages.json', 'utf8'));
 
   const initialize: Partial<InitializeParams> = {
     processId: null,

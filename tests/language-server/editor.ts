@@ -10,6 +10,7 @@ import {
   type ProtocolConnection,
   type PublishDiagnosticsParams,
 } from 'vscode-languageserver/node';
+import { checkPages } from '../../server/src/note/checks/explain.ts';
 import type { Runtime, SetFiles } from '../../server/src/language-server/runtime.ts';
 import { startNoteServer } from '../../server/src/language-server/start-server.ts';
 import { CURSOR } from '../editing/mark.ts';
@@ -80,6 +81,7 @@ export class TestEditor {
     const runtime: Runtime = {
       later: (work) => void setImmediate(() => setImmediate(work)),
       files: memoryFiles(setting.files ?? {}),
+      checkPages: async () => JSON.stringify(checkPages()),
       today: () => '2031-03-20',
     };
     startNoteServer(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), runtime);

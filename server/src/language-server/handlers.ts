@@ -11,6 +11,8 @@ export interface Server {
   readonly notes: NoteBook;
   readonly settings: Settings;
   readonly today: () => string;
+  /** The page of a check as Markdown; undefined when there is no such check, or the pages cannot be had. */
+  readonly checkPage: (check: string) => Promise<string | undefined>;
   /** Known once the editor has introduced itself, before any request. */
   readonly can: () => ClientCan;
 }

@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { createConnection } from 'vscode-languageserver/node';
 import { diskFiles } from './disk-files.ts';
 import { dateText } from './runtime.ts';
@@ -11,5 +13,6 @@ startNoteServer(createConnection(), {
   // Two turns: a message that has arrived already is taken in between them.
   later: (work) => setImmediate(() => setImmediate(work)),
   files: diskFiles,
+  checkPages: () => readFile(join(__dirname, 'check-pages.json'), 'utf8'),
   today: () => dateText(new Date()),
 });

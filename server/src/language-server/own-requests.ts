@@ -21,6 +21,8 @@ export const askEditor = {
   listSet: 'sideport/listSet',
   /** FileParams → string | null, the text as stored. null: no such file. */
   readFile: 'sideport/readFile',
+  /** {} → string | null, the text of check-pages.json, which stands beside the server. */
+  readCheckPages: 'sideport/readCheckPages',
 } as const;
 
 /** Commands that code lenses and code actions may carry, only to an editor that lists them in its options. */

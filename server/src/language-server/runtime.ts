@@ -5,6 +5,11 @@ export interface Runtime {
   readonly later: Later;
   /** Undefined where there is no disk: then the editor is asked, if it can answer. */
   readonly files?: SetFiles | undefined;
+  /**
+   * The text of check-pages.json: the page of every check as Markdown, by its id. The pages stand beside the server and
+   * are read when first asked for. Undefined where there is no disk: then the editor is asked, if it can answer.
+   */
+  readonly checkPages?: (() => Promise<string>) | undefined;
   /** Year-month-day, where the surgeon is. */
   readonly today: () => string;
 }

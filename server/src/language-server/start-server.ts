@@ -6,6 +6,7 @@ import {
   type InitializeParams,
   type ServerCapabilities,
 } from 'vscode-languageserver';
+import { checkPageOf } from './check-pages.ts';
 import { clientCan, type ClientCan } from './client-can.ts';
 import { diagnosticsOf } from './diagnostics.ts';
 import { editorFiles, filesOf } from './editor-files.ts';
@@ -49,7 +50,15 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const notes = new NoteBook(documents, runtime.today);
   const settings = new Settings(connection);
   let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
-  const server: Server = { connection, guard: guardWith(log), notes, settings, today: runtime.today, can: () => can };
+  const server: Server = {
+    connection,
+    guard: guardWith(log),
+    notes,
+    settings,
+    today: runtime.today,
+    checkPage: checkPageOf(connection, runtime, () => can.files),
+    can: () => can,
+  };
 
   /** What was last said about each note, so that a set that changes nothing is not heard. */
   const said = new Map<string, string>();

@@ -30,19 +30,18 @@ export async function buildReport(
 const ORDINARY: readonly string[] = ['writing', 'department file'];
 
 async function optionsOf(failOn: ReportOptions['failOn']): Promise<ReportOptions> {
-  const [{ knownChecks }, { version }] = await Promise.all([
+  const [{ knownChecks }, { allAbouts }, { version }] = await Promise.all([
     import('../../note/checks/known-checks.ts'),
+    import('../../note/checks/all-abouts.ts'),
     import('../../../package.json'),
   ]);
   return {
     version,
     failOn,
-    checks: knownChecks.map(({ id, summary, why, whatToDo, allowable, group }) => ({
-      id,
-      summary,
-      why,
-      advice: whatToDo,
-      gravest: !allowable && !ORDINARY.includes(group),
-    })),
+    checks: knownChecks.map(({ id, summary, allowable, group }) => {
+      const about = allAbouts[id]?.();
+      const page = about === undefined ? {} : { why: about.why, advice: about.whatToDo };
+      return { id, summary, ...page, gravest: !allowable && !ORDINARY.includes(group) };
+    }),
   };
 }

@@ -1,4 +1,3 @@
-import { explainCheck } from '../../note/checks/explain.ts';
 import { computedPage } from '../../note/editing/computed-page.ts';
 import { newNoteSnippet } from '../../note/editing/new-note.ts';
 import { drawAstigmatism } from '../../note/picture/double-angle.ts';
@@ -27,9 +26,9 @@ export function ownRequests(server: Server): void {
   const { connection, guard, notes } = server;
   connection.onRequest(
     askServer.explainCheck,
-    guard<ExplainCheckParams, Page | null>(askServer.explainCheck, null, ({ check }) => {
-      const page = explainCheck(check);
-      return page === undefined ? null : { title: page.id, markdown: page.markdown };
+    guard<ExplainCheckParams, Page | null>(askServer.explainCheck, null, async ({ check }) => {
+      const markdown = await server.checkPage(check);
+      return markdown === undefined ? null : { title: check, markdown };
     }),
   );
   connection.onRequest(

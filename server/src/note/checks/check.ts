@@ -19,27 +19,34 @@ export const checkGroups = [
 ] as const;
 export type CheckGroup = (typeof checkGroups)[number];
 
-/** What every check says of itself: the page in docs/checks is made from it, and its examples are executed. */
+/** What a check says of itself wherever it runs. */
 export interface CheckInfo {
   /** Kebab-case; names the fault. */
   readonly id: string;
   readonly group: CheckGroup;
   /** One sentence. */
   readonly summary: string;
+  /** “unfinished”: info in a plan, warning in a draft, error in a final note. */
+  readonly severity: Severity | 'unfinished';
+  /** Whether a remark may be allowed in the note, with a reason. Never for side, identity and wrong lens. */
+  readonly allowable: boolean;
+}
+
+/** What the page of a check says besides; its examples are executed. */
+export interface AboutCheck {
   readonly why: string;
   readonly whatToDo: string;
   /** A named publication, or "common practice, no source". */
   readonly source: string;
-  /** “unfinished”: info in a plan, warning in a draft, error in a final note. */
-  readonly severity: Severity | 'unfinished';
   readonly since: string;
-  /** Whether a remark may be allowed in the note, with a reason. Never for side, identity and wrong lens. */
-  readonly allowable: boolean;
   readonly faulty: Example;
   readonly sound: Example;
   /** Why no note can show the check at work, where none can. */
   readonly noExample?: string;
 }
+
+/** A function, so that what runs while a note is written need not carry the pages along. */
+export type About = () => AboutCheck;
 
 /**
  * An example: lines laid over a complete sound note (see examples/compose.ts: a field takes the place of the same

@@ -1,6 +1,7 @@
 import { nearest } from '@sideport/schemas';
 import type { Remark } from '../remark.ts';
-import { checkGroups, type CheckInfo, type Example } from './check.ts';
+import { allAbouts } from './all-abouts.ts';
+import { checkGroups, type AboutCheck, type CheckInfo, type Example } from './check.ts';
 import { runExample } from './examples/run-example.ts';
 import { checkById, knownChecks } from './known-checks.ts';
 
@@ -14,9 +15,15 @@ export interface Explanation {
 /** Everything known of a check, with its examples executed; undefined when there is no such check. */
 export function explainCheck(id: string): Explanation | undefined {
   const check = checkById(id);
-  if (check === undefined) return undefined;
-  const page = pageOf(check);
+  const about = allAbouts[id]?.();
+  if (check === undefined || about === undefined) return undefined;
+  const page = pageOf(check, about);
   return { id, text: asText(page), markdown: asMarkdown(page) };
+}
+
+/** The pages of all checks in Markdown, by id. */
+export function checkPages(): Readonly<Record<string, string>> {
+  return Object.fromEntries(knownChecks.map(({ id }) => [id, explainCheck(id)?.markdown ?? '']));
 }
 
 /** The check that a mistyped id probably means. */
@@ -53,6 +60,7 @@ export function explainAll(): { readonly text: string; readonly markdown: string
 
 interface Page {
   readonly check: CheckInfo;
+  readonly noExample: string | undefined;
   readonly facts: readonly (readonly [name: string, value: string])[];
   readonly examples: readonly ShownExample[];
 }
@@ -63,20 +71,21 @@ interface ShownExample {
   readonly says: readonly string[];
 }
 
-function pageOf(check: CheckInfo): Page {
+function pageOf(check: CheckInfo, about: AboutCheck): Page {
+  const { noExample } = about;
   return {
     check,
+    noExample,
     facts: [
-      ['Why', check.why],
-      ['What to do', check.whatToDo],
-      ['Source', check.source],
+      ['Why', about.why],
+      ['What to do', about.whatToDo],
+      ['Source', about.source],
       ['Severity', severityWords(check)],
       ['Allowing it', allowWords(check)],
       ['Group', check.group],
-      ['Since', check.since],
+      ['Since', about.since],
     ],
-    examples:
-      check.noExample === undefined ? [shown('Remarked', check.faulty), shown('Not remarked', check.sound)] : [],
+    examples: noExample === undefined ? [shown('Remarked', about.faulty), shown('Not remarked', about.sound)] : [],
   };
 }
 
@@ -103,7 +112,7 @@ function said(remark: Remark): string {
   return `${remark.severity}: ${remark.message}${related.join('')}`;
 }
 
-function asText({ check, facts, examples }: Page): string {
+function asText({ check, noExample, facts, examples }: Page): string {
   const width = Math.max(...facts.map(([name]) => name.length)) + 2;
   return [
     check.id,
@@ -112,7 +121,7 @@ function asText({ check, facts, examples }: Page): string {
     '',
     ...facts.map(([name, value]) => `${name.padEnd(width)}${value}`),
     '',
-    ...(check.noExample === undefined ? [] : ['Example', indented(check.noExample), '']),
+    ...(noExample === undefined ? [] : ['Example', indented(noExample), '']),
     ...examples.flatMap(({ title, parts, says }) => [
       title,
       ...parts.flatMap(({ file, lines }) => [...(parts.length > 1 ? [`  ${file}`] : []), indented(lines)]),
@@ -125,14 +134,14 @@ function asText({ check, facts, examples }: Page): string {
     .concat('\n');
 }
 
-function asMarkdown({ check, facts, examples }: Page): string {
+function asMarkdown({ check, noExample, facts, examples }: Page): string {
   return [
     `# ${check.id}`,
     '',
     check.summary,
     '',
     ...facts.flatMap(([name, value]) => [`**${name}:** ${name === 'Allowing it' ? code(value) : value}`, '']),
-    ...(check.noExample === undefined ? [] : ['## Example', '', check.noExample, '']),
+    ...(noExample === undefined ? [] : ['## Example', '', noExample, '']),
     ...examples.flatMap(({ title, parts, says }) => [
       `## ${title}`,
       '',

@@ -57,7 +57,7 @@ function explainAllowance(text: string, span: Span): Explanation | undefined {
   const id = /^allow\s+([a-z0-9-]+)/u.exec(text)?.[1];
   const check = id === undefined ? undefined : checkById(id);
   if (check === undefined) return undefined;
-  return { span, title: check.id, meaning: check.summary, expects: [check.why], computed: [], source: check.source };
+  return { span, title: check.id, meaning: check.summary, expects: [], computed: [] };
 }
 
 function expected(plan: Plan): readonly string[] {

@@ -9,11 +9,10 @@ export function proposeAllowances(text: string, lineStart: number, offset: numbe
   if (typed === undefined) return [];
   return knownChecks
     .filter(({ allowable }) => allowable)
-    .map(({ id, summary, why }) => ({
+    .map(({ id, summary }) => ({
       label: id,
       kind: 'reference',
       detail: summary,
-      explanation: why,
       insert: `${id}: `,
       replace: { start: offset - typed.length, end: offset },
       more: false,

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { listed } from '../support/words.ts';
 
@@ -6,14 +6,8 @@ export const anaesthesiaDiffersFromPlan = operationCheck({
   id: 'anaesthesia-differs-from-plan',
   group: 'agreement',
   summary: 'Another anaesthesia was given than planned, and nothing says why.',
-  why: 'A change on the day has a reason, and the next anaesthetist wants to know it.',
-  whatToDo: 'Say why in “text” of the anaesthesia, or correct the one that is wrong.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'anaesthesia:\n  kinds: [general]' },
-  sound: { note: 'anaesthesia:\n  kinds: [general]\n  text: could not keep still, changed after sign-in' },
   run: ({ plan, anaesthesia }, say) => {
     const planned = plan?.anaesthesia;
     const given = anaesthesia?.kinds;
@@ -27,4 +21,13 @@ export const anaesthesiaDiffersFromPlan = operationCheck({
       related: [related(`planned: ${was}`, planned.$)],
     });
   },
+});
+
+export const aboutAnaesthesiaDiffersFromPlan: About = () => ({
+  why: 'A change on the day has a reason, and the next anaesthetist wants to know it.',
+  whatToDo: 'Say why in “text” of the anaesthesia, or correct the one that is wrong.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'anaesthesia:\n  kinds: [general]' },
+  sound: { note: 'anaesthesia:\n  kinds: [general]\n  text: could not keep still, changed after sign-in' },
 });

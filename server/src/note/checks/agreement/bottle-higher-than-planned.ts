@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { has } from '../support/course.ts';
@@ -11,15 +11,8 @@ export const bottleHigherThanPlanned = operationCheck({
   id: 'bottle-higher-than-planned',
   group: 'agreement',
   summary: 'A low bottle was planned, but a step ran with a high one.',
-  why: 'In a long or vitrectomised eye a high bottle pushes the iris back and the chamber deep, with pain and strain on the zonule.',
-  whatToDo: 'Compare with the settings of the machine. If the height was needed, say why and allow the remark.',
-  source:
-    'Suzuki et al., J Cataract Refract Surg 2009 (pressure by bottle height); limit of 90 cm common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'cortex:\n  bottle-height: 110 cm') },
-  sound: { note: composeNote(longEye, 'cortex:\n  bottle-height: 60 cm') },
   run: ({ plan, nucleus, cortex }, say) => {
     const low = has(plan?.precautions, 'low bottle');
     if (low === undefined) return;
@@ -40,4 +33,14 @@ export const bottleHigherThanPlanned = operationCheck({
       return;
     }
   },
+});
+
+export const aboutBottleHigherThanPlanned: About = () => ({
+  why: 'In a long or vitrectomised eye a high bottle pushes the iris back and the chamber deep, with pain and strain on the zonule.',
+  whatToDo: 'Compare with the settings of the machine. If the height was needed, say why and allow the remark.',
+  source:
+    'Suzuki et al., J Cataract Refract Surg 2009 (pressure by bottle height); limit of 90 cm common practice, no source',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'cortex:\n  bottle-height: 110 cm') },
+  sound: { note: composeNote(longEye, 'cortex:\n  bottle-height: 60 cm') },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const TORN = ['extended to the periphery', 'radial tear', 'converted to can-opener'];
@@ -7,14 +7,8 @@ export const capsulotomyOutcomeDisagrees = operationCheck({
   id: 'capsulotomy-outcome-disagrees',
   group: 'agreement',
   summary: 'The capsulotomy ran out, but the anterior capsule is recorded as intact.',
-  why: 'Every later choice, ring, lens and place, rests on whether the rim is continuous.',
-  whatToDo: 'Correct the one that is wrong: “torn, contained” or “torn, uncontained” where it ran out.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'capsulotomy:\n  outcome: radial tear' },
-  sound: { note: 'capsulotomy:\n  outcome: complete' },
   run: (note, say) => {
     const outcome = note.capsulotomy?.outcome;
     const anterior = note['capsule-state']?.anterior;
@@ -25,4 +19,13 @@ export const capsulotomyOutcomeDisagrees = operationCheck({
       related: [related('the anterior capsule: intact', anterior)],
     });
   },
+});
+
+export const aboutCapsulotomyOutcomeDisagrees: About = () => ({
+  why: 'Every later choice, ring, lens and place, rests on whether the rim is continuous.',
+  whatToDo: 'Correct the one that is wrong: “torn, contained” or “torn, uncontained” where it ran out.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'capsulotomy:\n  outcome: radial tear' },
+  sound: { note: 'capsulotomy:\n  outcome: complete' },
 });

@@ -1,5 +1,5 @@
 import { asAxis, meridianDifference } from '../../calculations/angles.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has } from '../support/course.ts';
 import { astigmatismOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
@@ -12,18 +12,8 @@ export const cylinderCrossedWithCornea = operationCheck({
   id: 'cylinder-crossed-with-cornea',
   group: 'agreement',
   summary: 'A strong cylinder of the refraction lies across that of the cornea.',
-  why: 'When both are 2 D or more and 90° apart, an axis is usually written for the other form of cylinder, or K1 and K2 have changed places.',
-  whatToDo: 'Compare both axes with the print-out. A lens with astigmatism of its own can do this, but rarely so much.',
-  source: 'double-angle vectors; limits common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'preop:\n  refraction: -1.25 / -2.50 x 90\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88',
-  },
-  sound: {
-    note: 'preop:\n  refraction: -1.25 / -2.50 x 178\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88',
-  },
   run: (note, say) => {
     const refraction = note.preop?.refraction;
     const k = note.preop?.biometry?.k1;
@@ -46,5 +36,18 @@ export const cylinderCrossedWithCornea = operationCheck({
       message: `Refraction: the cylinder of ${refraction.text} lies ${rounded(off, 0)}° across the cornea (${dioptres(cornea.magnitude)}, steep at ${rounded(cornea.axis, 0)}°). Is an axis written for the other form of cylinder?`,
       related: [related('the keratometry', k)],
     });
+  },
+});
+
+export const aboutCylinderCrossedWithCornea: About = () => ({
+  why: 'When both are 2 D or more and 90° apart, an axis is usually written for the other form of cylinder, or K1 and K2 have changed places.',
+  whatToDo: 'Compare both axes with the print-out. A lens with astigmatism of its own can do this, but rarely so much.',
+  source: 'double-angle vectors; limits common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'preop:\n  refraction: -1.25 / -2.50 x 90\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88',
+  },
+  sound: {
+    note: 'preop:\n  refraction: -1.25 / -2.50 x 178\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88',
   },
 });

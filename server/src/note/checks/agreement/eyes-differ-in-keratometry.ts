@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { keratometryOf, meanOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
@@ -10,15 +10,8 @@ export const eyesDifferInKeratometry = operationCheck({
   id: 'eyes-differ-in-keratometry',
   group: 'agreement',
   summary: 'The corneas of the two eyes differ by more than the screening limit.',
-  why: 'One dioptre of keratometry is about one dioptre of refraction after the operation.',
-  whatToDo:
-    'Measure again, or find the reason: surgery, a scar, a contact lens. Then allow the remark with that reason.',
-  source: 'Holladay et al., J Cataract Refract Surg 1988;14:17-24 (data screening; from memory): more than 1 D',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  fellow-eye:\n    k1: 44.62 D @ 5\n    k2: 45.12 D @ 95' },
-  sound: { note: 'preop:\n  fellow-eye:\n    k1: 43.62 D @ 5\n    k2: 44.12 D @ 95' },
   run: (note, say) => {
     const { biometry, 'fellow-eye': fellowEye } = note.preop ?? {};
     const [here, there] = [keratometryOf(biometry), keratometryOf(fellowEye)];
@@ -33,4 +26,14 @@ export const eyesDifferInKeratometry = operationCheck({
       related: [related('the other eye', fellowEye.k1)],
     });
   },
+});
+
+export const aboutEyesDifferInKeratometry: About = () => ({
+  why: 'One dioptre of keratometry is about one dioptre of refraction after the operation.',
+  whatToDo:
+    'Measure again, or find the reason: surgery, a scar, a contact lens. Then allow the remark with that reason.',
+  source: 'Holladay et al., J Cataract Refract Surg 1988;14:17-24 (data screening; from memory): more than 1 D',
+  since: '1.0',
+  faulty: { note: 'preop:\n  fellow-eye:\n    k1: 44.62 D @ 5\n    k2: 45.12 D @ 95' },
+  sound: { note: 'preop:\n  fellow-eye:\n    k1: 43.62 D @ 5\n    k2: 44.12 D @ 95' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { has } from '../support/course.ts';
@@ -12,15 +12,8 @@ export const highMyopiaDisagreesWithLength = operationCheck({
   id: 'high-myopia-disagrees-with-length',
   group: 'agreement',
   summary: 'A long eye is not listed as highly myopic, or an eye of usual length is.',
-  why: 'High myopia is a risk factor in every model of capsule rupture and retinal detachment.',
-  whatToDo: 'Compare the length with the print-out, and correct the list of comorbidity.',
-  source:
-    'audit models count an axial length of 26.0 mm and more (from memory); high myopia is -6 D and more (IMI, IOVS 2021)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'comorbidity: none') },
-  sound: { note: longEye },
   run: (note, say, context) => {
     const length = lengthOf(note);
     if (length === undefined) return;
@@ -45,4 +38,14 @@ export const highMyopiaDisagreesWithLength = operationCheck({
       });
     }
   },
+});
+
+export const aboutHighMyopiaDisagreesWithLength: About = () => ({
+  why: 'High myopia is a risk factor in every model of capsule rupture and retinal detachment.',
+  whatToDo: 'Compare the length with the print-out, and correct the list of comorbidity.',
+  source:
+    'audit models count an axial length of 26.0 mm and more (from memory); high myopia is -6 D and more (IMI, IOVS 2021)',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'comorbidity: none') },
+  sound: { note: longEye },
 });

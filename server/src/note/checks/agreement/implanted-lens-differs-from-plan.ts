@@ -1,5 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { differs, differsFromVerified, implantedLens, isOtherLens, plannedLens, sameName } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
 
@@ -7,16 +7,8 @@ export const implantedLensDiffersFromPlan = operationCheck({
   id: 'implanted-lens-differs-from-plan',
   group: 'agreement',
   summary: 'Another lens was implanted than planned, and no reason is given.',
-  why: 'Either the lens was changed on purpose, as after a capsule tear, and then the reason belongs in the record, or a wrong lens is in the eye.',
-  whatToDo: 'Compare with the label of the box. If the lens was changed on purpose, say why in “changed-because”.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'plan:\n  lens:\n    model: HX-3' },
-  sound: {
-    note: 'plan:\n  lens:\n    model: HX-3\nlens:\n  changed-because: HX-3 of this power was not in stock',
-  },
   run: (note, say) => {
     const [lens, planned] = [implantedLens(note), plannedLens(note)];
     if (lens === undefined || planned === undefined || lens['changed-because'] !== undefined) return;
@@ -33,6 +25,17 @@ export const implantedLensDiffersFromPlan = operationCheck({
       message: `Lens: ${nameOf(lens, key)} was implanted, but ${nameOf(planned, key)} was planned, and no reason is given.${spareHint(note)}`,
       related: [related(`planned: ${nameOf(planned, key)}`, other)],
     });
+  },
+});
+
+export const aboutImplantedLensDiffersFromPlan: About = () => ({
+  why: 'Either the lens was changed on purpose, as after a capsule tear, and then the reason belongs in the record, or a wrong lens is in the eye.',
+  whatToDo: 'Compare with the label of the box. If the lens was changed on purpose, say why in “changed-because”.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: { note: 'plan:\n  lens:\n    model: HX-3' },
+  sound: {
+    note: 'plan:\n  lens:\n    model: HX-3\nlens:\n  changed-because: HX-3 of this power was not in stock',
   },
 });
 

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { comparedSite } from '../support/incision-site.ts';
 import { related } from '../support/place.ts';
 
@@ -8,14 +8,8 @@ export const incisionAwayFromSeat = operationCheck({
   id: 'incision-away-from-seat',
   group: 'agreement',
   summary: 'The main incision lies far from where the surgeon sat.',
-  why: 'The main incision faces the surgeon; if it does not, the seat or the site is a slip, and a clock hour seen by the surgeon would be read wrongly.',
-  whatToDo: 'Correct the seat or the site.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'seat: superior' },
-  sound: { note: 'seat: temporal' },
   run: (note, say) => {
     const [bySeat, byPlan] = [comparedSite(note, 'seat'), comparedSite(note, 'plan')];
     if (bySeat === undefined || bySeat.apart <= AWAY) return;
@@ -27,4 +21,13 @@ export const incisionAwayFromSeat = operationCheck({
       related: [related(`the main incision: ${bySeat.made.text}`, bySeat.made)],
     });
   },
+});
+
+export const aboutIncisionAwayFromSeat: About = () => ({
+  why: 'The main incision faces the surgeon; if it does not, the seat or the site is a slip, and a clock hour seen by the surgeon would be read wrongly.',
+  whatToDo: 'Correct the seat or the site.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'seat: superior' },
+  sound: { note: 'seat: temporal' },
 });

@@ -1,5 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { operationCheck, type CheckContext } from '../check.ts';
+import { operationCheck, type CheckContext, type About } from '../check.ts';
 import { mainIncision } from '../support/course.ts';
 import { comparedSite } from '../support/incision-site.ts';
 import { related } from '../support/place.ts';
@@ -13,19 +13,8 @@ export const incisionDiffersFromPlan = operationCheck({
   id: 'incision-differs-from-plan',
   group: 'agreement',
   summary: 'The main incision lies elsewhere than planned, or is wider or narrower.',
-  why: 'The expected astigmatism was computed for the planned site and width.',
-  whatToDo: 'Correct the one that is wrong, or say in “text” of the incision why it was changed.',
-  source:
-    'Naeser, J Refract Surg 2002;18:72 (effect grows with width); limits of 30° and 0.35 mm common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'seat: superior\nincisions:\n  - kind: main\n    at: superior\n    width: 2.4 mm\n    plane: clear corneal',
-  },
-  sound: {
-    note: 'seat: superior\nincisions:\n  - kind: main\n    at: superior\n    width: 2.4 mm\n    plane: clear corneal\n    text: deep-set eye, moved to 12',
-  },
   run: (note, say, context) => {
     const main = mainIncision(note);
     if (main === undefined || main.text !== undefined) return;
@@ -46,6 +35,20 @@ export const incisionDiffersFromPlan = operationCheck({
       message: `Incision: ${main.width.text} wide, but ${planned.text} was planned.`,
       related: [related(`planned: ${planned.text}`, planned)],
     });
+  },
+});
+
+export const aboutIncisionDiffersFromPlan: About = () => ({
+  why: 'The expected astigmatism was computed for the planned site and width.',
+  whatToDo: 'Correct the one that is wrong, or say in “text” of the incision why it was changed.',
+  source:
+    'Naeser, J Refract Surg 2002;18:72 (effect grows with width); limits of 30° and 0.35 mm common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'seat: superior\nincisions:\n  - kind: main\n    at: superior\n    width: 2.4 mm\n    plane: clear corneal',
+  },
+  sound: {
+    note: 'seat: superior\nincisions:\n  - kind: main\n    at: superior\n    width: 2.4 mm\n    plane: clear corneal\n    text: deep-set eye, moved to 12',
   },
 });
 

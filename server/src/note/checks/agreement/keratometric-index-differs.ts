@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { USUAL_INDEX } from '../../calculations/keratometry/index-of-refraction.ts';
 import { inDepartment } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const keratometricIndexDiffers = operationCheck({
   id: 'keratometric-index-differs',
   group: 'agreement',
   summary: 'The keratometric index is not the usual one of this department.',
-  why: 'The same cornea reads almost a dioptre lower with index 1.332; formulas expect 1.3375.',
-  whatToDo: 'Compare with the print-out. If the device uses another index, convert the powers before a lens is chosen.',
-  source: 'ISO 10343 (index 1.3375; from memory)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  biometry:\n    index: 1.3320' },
-  sound: { note: 'preop:\n  biometry:\n    index: 1.3375' },
   run: ({ preop }, say, context) => {
     const { department } = context;
     const index = preop?.biometry?.index;
@@ -25,4 +19,13 @@ export const keratometricIndexDiffers = operationCheck({
       related: inDepartment('the usual index', usual, context),
     });
   },
+});
+
+export const aboutKeratometricIndexDiffers: About = () => ({
+  why: 'The same cornea reads almost a dioptre lower with index 1.332; formulas expect 1.3375.',
+  whatToDo: 'Compare with the print-out. If the device uses another index, convert the powers before a lens is chosen.',
+  source: 'ISO 10343 (index 1.3375; from memory)',
+  since: '1.0',
+  faulty: { note: 'preop:\n  biometry:\n    index: 1.3320' },
+  sound: { note: 'preop:\n  biometry:\n    index: 1.3375' },
 });

@@ -1,5 +1,5 @@
 import { awayFromSquare } from '../../calculations/keratometry/meridians.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { keratometryOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
@@ -10,15 +10,8 @@ export const keratometryMeridiansNotSquare = operationCheck({
   id: 'keratometry-meridians-not-square',
   group: 'agreement',
   summary: 'The two meridians of the keratometry are not at right angles.',
-  why: 'Principal meridians are 90° apart unless the cornea is irregular: an axis was probably mistyped, and every astigmatism computed from it is wrong.',
-  whatToDo:
-    'Compare both axes with the print-out. If the cornea is irregular, say so and do not plan an astigmatism correction from it.',
-  source: 'keratometry convention; tolerance of 10° common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  biometry:\n    k2: 43.75 D @ 68' },
-  sound: { note: 'preop:\n  biometry:\n    k2: 43.75 D @ 85' },
   run: (note, say) => {
     const biometry = note.preop?.biometry;
     const keratometry = keratometryOf(biometry);
@@ -31,4 +24,14 @@ export const keratometryMeridiansNotSquare = operationCheck({
       related: [related(`K1: ${biometry.k1.text}`, biometry.k1)],
     });
   },
+});
+
+export const aboutKeratometryMeridiansNotSquare: About = () => ({
+  why: 'Principal meridians are 90° apart unless the cornea is irregular: an axis was probably mistyped, and every astigmatism computed from it is wrong.',
+  whatToDo:
+    'Compare both axes with the print-out. If the cornea is irregular, say so and do not plan an astigmatism correction from it.',
+  source: 'keratometry convention; tolerance of 10° common practice, no source',
+  since: '1.0',
+  faulty: { note: 'preop:\n  biometry:\n    k2: 43.75 D @ 68' },
+  sound: { note: 'preop:\n  biometry:\n    k2: 43.75 D @ 85' },
 });

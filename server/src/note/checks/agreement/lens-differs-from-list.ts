@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
 import { differs, sameName, samePower } from '../support/lenses.ts';
 import { inDepartment } from '../support/place.ts';
@@ -7,14 +7,8 @@ export const lensDiffersFromList = operationCheck({
   id: 'lens-differs-from-list',
   group: 'agreement',
   summary: 'Maker, kind, pieces, material or optic of the lens differ from the department’s list.',
-  why: 'The model says what the lens is: if the rest does not fit, the model or the rest is wrong.',
-  whatToDo: 'Compare with the label of the box; correct the note, or the list.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'lens:\n  pieces: 3', files: { 'sideport.yaml': '' } },
-  sound: { note: 'lens:\n  pieces: 1', files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const { department } = context;
     const lens = lensToHold(note);
@@ -52,4 +46,13 @@ export const lensDiffersFromList = operationCheck({
       });
     }
   },
+});
+
+export const aboutLensDiffersFromList: About = () => ({
+  why: 'The model says what the lens is: if the rest does not fit, the model or the rest is wrong.',
+  whatToDo: 'Compare with the label of the box; correct the note, or the list.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: { note: 'lens:\n  pieces: 3', files: { 'sideport.yaml': '' } },
+  sound: { note: 'lens:\n  pieces: 1', files: { 'sideport.yaml': '' } },
 });

@@ -1,5 +1,5 @@
 import { nearest } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
 import { inDepartment } from '../support/place.ts';
 
@@ -7,17 +7,8 @@ export const lensNotInList = operationCheck({
   id: 'lens-not-in-list',
   group: 'agreement',
   summary: 'The lens is not in the department’s list of lenses.',
-  why: 'A misspelt model cannot be counted or recalled, and its constants are not found.',
-  whatToDo: 'Correct the model from the box, or add the lens to the list.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'plan:\n  lens:\n    model: HX-11\nsafety:\n  lens-verified:\n    model: HX-11\nlens:\n  model: HX-11',
-    files: { 'sideport.yaml': '' },
-  },
-  sound: { note: 'plan:\n  lens:\n    model: HX-1', files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const { department } = context;
     const lens = lensToHold(note);
@@ -34,4 +25,16 @@ export const lensNotInList = operationCheck({
       related: inDepartment('the list of lenses', list.$, context),
     });
   },
+});
+
+export const aboutLensNotInList: About = () => ({
+  why: 'A misspelt model cannot be counted or recalled, and its constants are not found.',
+  whatToDo: 'Correct the model from the box, or add the lens to the list.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: {
+    note: 'plan:\n  lens:\n    model: HX-11\nsafety:\n  lens-verified:\n    model: HX-11\nlens:\n  model: HX-11',
+    files: { 'sideport.yaml': '' },
+  },
+  sound: { note: 'plan:\n  lens:\n    model: HX-1', files: { 'sideport.yaml': '' } },
 });

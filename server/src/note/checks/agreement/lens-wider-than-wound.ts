@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { mainIncision } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -7,14 +7,8 @@ export const lensWiderThanWound = operationCheck({
   group: 'agreement',
   summary:
     'The lens is said to have gone through a wider wound than was made, or the wound to have been enlarged to less.',
-  why: 'The width at the end decides leakage and astigmatism.',
-  whatToDo: 'Correct the width, or record to what the wound was enlarged.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'lens:\n  injected-through: 2.8 mm' },
-  sound: { note: 'lens:\n  injected-through: 2.4 mm' },
   run: (note, say) => {
     const main = mainIncision(note);
     const enlarged = main?.['enlarged-to'];
@@ -37,4 +31,13 @@ export const lensWiderThanWound = operationCheck({
       related: [related(`the main incision: ${widest.text}`, widest)],
     });
   },
+});
+
+export const aboutLensWiderThanWound: About = () => ({
+  why: 'The width at the end decides leakage and astigmatism.',
+  whatToDo: 'Correct the width, or record to what the wound was enlarged.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'lens:\n  injected-through: 2.8 mm' },
+  sound: { note: 'lens:\n  injected-through: 2.4 mm' },
 });

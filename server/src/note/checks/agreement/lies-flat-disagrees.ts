@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const liesFlatDisagrees = operationCheck({
   id: 'lies-flat-disagrees',
   group: 'agreement',
   summary: 'Whether the patient can lie flat is answered in two ways.',
-  why: 'It decides table, seat and anaesthesia, and it is a risk factor in the models.',
-  whatToDo: 'Correct the one that is wrong.',
-  source: 'Narendran et al., Eye 2009;23:31-7 (risk factor)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'difficulty: [unable to lie flat]' },
-  sound: { note: 'patient:\n  lies-flat: no\ndifficulty: [unable to lie flat]' },
   run: ({ patient, difficulty }, say) => {
     const flat = patient?.['lies-flat'];
     const unable = has(difficulty, 'unable to lie flat');
@@ -24,4 +18,13 @@ export const liesFlatDisagrees = operationCheck({
       related: [related('lies flat: yes', flat)],
     });
   },
+});
+
+export const aboutLiesFlatDisagrees: About = () => ({
+  why: 'It decides table, seat and anaesthesia, and it is a risk factor in the models.',
+  whatToDo: 'Correct the one that is wrong.',
+  source: 'Narendran et al., Eye 2009;23:31-7 (risk factor)',
+  since: '1.0',
+  faulty: { note: 'difficulty: [unable to lie flat]' },
+  sound: { note: 'patient:\n  lies-flat: no\ndifficulty: [unable to lie flat]' },
 });

@@ -1,19 +1,13 @@
 import type { Field, Operation } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { inDepartment } from '../support/place.ts';
 
 export const personNotInStaffList = operationCheck({
   id: 'person-not-in-staff-list',
   group: 'agreement',
   summary: 'A staff reference is not in the department’s list.',
-  why: 'A mistyped reference gives the operation, or the signature, to nobody or to somebody else.',
-  whatToDo: 'Correct the reference, or add the person to the list.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (names of the operating team)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'anaesthesia:\n  given-by: S-20', files: { 'sideport.yaml': '' } },
-  sound: { note: 'anaesthesia:\n  given-by: S-02', files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const { department } = context;
     const staff = department?.staff;
@@ -30,6 +24,15 @@ export const personNotInStaffList = operationCheck({
       });
     }
   },
+});
+
+export const aboutPersonNotInStaffList: About = () => ({
+  why: 'A mistyped reference gives the operation, or the signature, to nobody or to somebody else.',
+  whatToDo: 'Correct the reference, or add the person to the list.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (names of the operating team)',
+  since: '1.0',
+  faulty: { note: 'anaesthesia:\n  given-by: S-20', files: { 'sideport.yaml': '' } },
+  sound: { note: 'anaesthesia:\n  given-by: S-02', files: { 'sideport.yaml': '' } },
 });
 
 function peopleOf({ team, safety, anaesthesia, signed }: Operation): Field<string>[] {

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { listedLens } from '../support/department-lens.ts';
@@ -9,15 +9,8 @@ export const placementNotForLens = operationCheck({
   id: 'placement-not-for-lens',
   group: 'agreement',
   summary: 'The lens was placed where the department’s list does not allow it.',
-  why: 'A one-piece lens in the sulcus chafes the iris; a lens for the bag may not hold elsewhere.',
-  whatToDo: 'Compare model and place. If it was deliberate, allow the remark with the reason.',
-  source:
-    'Chang et al., J Cataract Refract Surg 2009;35:1445-58 (backup lens; from memory); placements as the department lists them',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, 'lens:\n  placed: scleral fixation'), files: { 'sideport.yaml': '' } },
-  sound: { note: tornCapsule, files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const { department } = context;
     const placed = note.lens?.placed;
@@ -34,4 +27,14 @@ export const placementNotForLens = operationCheck({
       related: inDepartment(`the list: ${allowed}`, places.$, context),
     });
   },
+});
+
+export const aboutPlacementNotForLens: About = () => ({
+  why: 'A one-piece lens in the sulcus chafes the iris; a lens for the bag may not hold elsewhere.',
+  whatToDo: 'Compare model and place. If it was deliberate, allow the remark with the reason.',
+  source:
+    'Chang et al., J Cataract Refract Surg 2009;35:1445-58 (backup lens; from memory); placements as the department lists them',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, 'lens:\n  placed: scleral fixation'), files: { 'sideport.yaml': '' } },
+  sound: { note: tornCapsule, files: { 'sideport.yaml': '' } },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
 import { inDepartment } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
@@ -7,17 +7,8 @@ export const powerNotMade = operationCheck({
   id: 'power-not-made',
   group: 'agreement',
   summary: 'The power is not one in which this lens is in stock.',
-  why: 'A power between the steps or beyond the range is a slip of a digit or of the model.',
-  whatToDo: 'Compare power and model with the label of the box.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018); steps as the department lists them',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'plan:\n  lens:\n    power: +21.7 D\nsafety:\n  lens-verified:\n    power: +21.7 D\nlens:\n  power: +21.7 D',
-    files: { 'sideport.yaml': '' },
-  },
-  sound: { note: 'lens:\n  power: +21.5 D', files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const { department } = context;
     const lens = lensToHold(note);
@@ -35,4 +26,16 @@ export const powerNotMade = operationCheck({
       related: inDepartment(`in stock: ${range}`, powers.from, context),
     });
   },
+});
+
+export const aboutPowerNotMade: About = () => ({
+  why: 'A power between the steps or beyond the range is a slip of a digit or of the model.',
+  whatToDo: 'Compare power and model with the label of the box.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018); steps as the department lists them',
+  since: '1.0',
+  faulty: {
+    note: 'plan:\n  lens:\n    power: +21.7 D\nsafety:\n  lens-verified:\n    power: +21.7 D\nlens:\n  power: +21.7 D',
+    files: { 'sideport.yaml': '' },
+  },
+  sound: { note: 'lens:\n  power: +21.5 D', files: { 'sideport.yaml': '' } },
 });

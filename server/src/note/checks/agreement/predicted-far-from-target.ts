@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const APART = 0.75;
@@ -7,14 +7,8 @@ export const predictedFarFromTarget = operationCheck({
   id: 'predicted-far-from-target',
   group: 'agreement',
   summary: 'The predicted refraction is far from the target.',
-  why: 'The lens is chosen so that the prediction meets the target: a wide gap is a slip of the sign, of the row of the print-out, or of the lens.',
-  whatToDo: 'Compare target, prediction and power with the print-out.',
-  source: 'lens powers come in steps of 0.5 D, about 0.35 D of refraction; limit of 0.75 D common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'plan:\n  predicted: +1.31 D' },
-  sound: { note: 'plan:\n  predicted: -0.48 D' },
   run: ({ plan }, say) => {
     const [target, predicted] = [plan?.target, plan?.predicted];
     if (target === undefined || predicted === undefined) return;
@@ -30,4 +24,13 @@ export const predictedFarFromTarget = operationCheck({
       related: [related(`the target: ${target.text}`, target)],
     });
   },
+});
+
+export const aboutPredictedFarFromTarget: About = () => ({
+  why: 'The lens is chosen so that the prediction meets the target: a wide gap is a slip of the sign, of the row of the print-out, or of the lens.',
+  whatToDo: 'Compare target, prediction and power with the print-out.',
+  source: 'lens powers come in steps of 0.5 D, about 0.35 D of refraction; limit of 0.75 D common practice, no source',
+  since: '1.0',
+  faulty: { note: 'plan:\n  predicted: +1.31 D' },
+  sound: { note: 'plan:\n  predicted: -0.48 D' },
 });

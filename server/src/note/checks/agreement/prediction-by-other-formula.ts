@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { listed } from '../support/words.ts';
 
@@ -6,14 +6,8 @@ export const predictionByOtherFormula = operationCheck({
   id: 'prediction-by-other-formula',
   group: 'agreement',
   summary: 'The prediction is by a formula that the plan does not name.',
-  why: 'The prediction error is later computed and counted for this formula.',
-  whatToDo: 'Correct “predicted-by”, or add the formula to the plan.',
-  source: 'Hoffer et al., Am J Ophthalmol 2015;160:403-5 (report the formula)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'plan:\n  predicted-by: Hoffer Q' },
-  sound: { note: 'plan:\n  predicted-by: SRK/T' },
   run: ({ plan }, say) => {
     const [by, formula] = [plan?.['predicted-by'], plan?.formula];
     if (by === undefined || formula === undefined || formula.items.length === 0) return;
@@ -25,4 +19,13 @@ export const predictionByOtherFormula = operationCheck({
       related: [related(`formula: ${named}`, formula.$)],
     });
   },
+});
+
+export const aboutPredictionByOtherFormula: About = () => ({
+  why: 'The prediction error is later computed and counted for this formula.',
+  whatToDo: 'Correct “predicted-by”, or add the formula to the plan.',
+  source: 'Hoffer et al., Am J Ophthalmol 2015;160:403-5 (report the formula)',
+  since: '1.0',
+  faulty: { note: 'plan:\n  predicted-by: Hoffer Q' },
+  sound: { note: 'plan:\n  predicted-by: SRK/T' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { wasAbandoned } from '../support/course.ts';
 
@@ -15,14 +15,8 @@ export const procedureDisagreesWithLens = operationCheck({
   id: 'procedure-disagrees-with-lens',
   group: 'agreement',
   summary: 'The procedure says that a lens was implanted and the note that none was, or the other way round.',
-  why: 'Codes, stock and audit are taken from the procedure.',
-  whatToDo: 'Write the procedure as it was done, not as it was planned.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (procedure carried out)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'procedure: phacoemulsification' },
-  sound: { note: 'procedure: phacoemulsification with lens' },
   run: (note, say, { status }) => {
     const { procedure, lens } = note;
     const shows = lens?.placed ?? lens?.power;
@@ -36,4 +30,13 @@ export const procedureDisagreesWithLens = operationCheck({
       related: [related(`the lens: ${shows.text}`, shows)],
     });
   },
+});
+
+export const aboutProcedureDisagreesWithLens: About = () => ({
+  why: 'Codes, stock and audit are taken from the procedure.',
+  whatToDo: 'Write the procedure as it was done, not as it was planned.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (procedure carried out)',
+  since: '1.0',
+  faulty: { note: 'procedure: phacoemulsification' },
+  sound: { note: 'procedure: phacoemulsification with lens' },
 });

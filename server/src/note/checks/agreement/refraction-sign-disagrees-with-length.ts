@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { has } from '../support/course.ts';
@@ -12,14 +12,8 @@ export const refractionSignDisagreesWithLength = operationCheck({
   id: 'refraction-sign-disagrees-with-length',
   group: 'agreement',
   summary: 'A long eye has a plus refraction, or a short eye a high minus one.',
-  why: 'Sphere and length go together in an eye that has its own lens: a dropped or added minus sign looks like this.',
-  whatToDo: 'Compare the refraction with the glasses and the length with the print-out.',
-  source: 'limits of 27 mm with more than +2 D and 21.5 mm with more than -4 D: common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'preop:\n  refraction: +14.25 / -0.75 x 175') },
-  sound: { note: longEye },
   run: (note, say) => {
     const refraction = note.preop?.refraction;
     const length = lengthOf(note);
@@ -39,4 +33,13 @@ export const refractionSignDisagreesWithLength = operationCheck({
       related: [related(`axial length: ${length.text}`, length)],
     });
   },
+});
+
+export const aboutRefractionSignDisagreesWithLength: About = () => ({
+  why: 'Sphere and length go together in an eye that has its own lens: a dropped or added minus sign looks like this.',
+  whatToDo: 'Compare the refraction with the glasses and the length with the print-out.',
+  source: 'limits of 27 mm with more than +2 D and 21.5 mm with more than -4 D: common practice, no source',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'preop:\n  refraction: +14.25 / -0.75 x 175') },
+  sound: { note: longEye },
 });

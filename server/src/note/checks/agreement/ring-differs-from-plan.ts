@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const ringDiffersFromPlan = operationCheck({
   id: 'ring-differs-from-plan',
   group: 'agreement',
   summary: 'A tension ring was planned, but none was used.',
-  why: 'Either it turned out not to be needed, which is worth a word, or the field was left as it was.',
-  whatToDo: 'Correct the field, or say in the findings why the ring was not needed and allow the remark.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'plan:\n  ring: planned' },
-  sound: { note: 'plan:\n  ring: ready' },
   run: ({ plan, ring }, say, { status }) => {
     const planned = plan?.ring;
     if (planned?.value !== 'planned' || ring?.used?.value !== false || status === 'planned') return;
@@ -22,4 +16,13 @@ export const ringDiffersFromPlan = operationCheck({
       related: [related('the plan: a ring', planned)],
     });
   },
+});
+
+export const aboutRingDiffersFromPlan: About = () => ({
+  why: 'Either it turned out not to be needed, which is worth a word, or the field was left as it was.',
+  whatToDo: 'Correct the field, or say in the findings why the ring was not needed and allow the remark.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'plan:\n  ring: planned' },
+  sound: { note: 'plan:\n  ring: ready' },
 });

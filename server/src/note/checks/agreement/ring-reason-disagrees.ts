@@ -1,5 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { operationCheck, type CheckContext } from '../check.ts';
+import { operationCheck, type CheckContext, type About } from '../check.ts';
 import { has, isToric } from '../support/course.ts';
 import { lengthOf, longFrom } from '../support/measurements.ts';
 
@@ -10,14 +10,8 @@ export const ringReasonDisagrees = operationCheck({
   id: 'ring-reason-disagrees',
   group: 'agreement',
   summary: 'The reason for the ring is found nowhere else in the note.',
-  why: 'The reason is what justifies the ring; if nothing else in the note bears it out, one of the two is wrong.',
-  whatToDo: 'Correct the reason, or record the finding it rests on.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (extra procedure and the reason)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: ring('weak zonule') },
-  sound: { note: `capsule-state:\n  zonule: weak\n${ring('weak zonule')}` },
   run: (note, say, context) => {
     if (note.ring?.used?.value !== true) return;
     for (const reason of note.ring.reason?.items ?? []) {
@@ -26,6 +20,15 @@ export const ringReasonDisagrees = operationCheck({
         say({ at: reason, message: `Tension ring: the reason is “${reason.text}”, but ${contrary}.` });
     }
   },
+});
+
+export const aboutRingReasonDisagrees: About = () => ({
+  why: 'The reason is what justifies the ring; if nothing else in the note bears it out, one of the two is wrong.',
+  whatToDo: 'Correct the reason, or record the finding it rests on.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (extra procedure and the reason)',
+  since: '1.0',
+  faulty: { note: ring('weak zonule') },
+  sound: { note: `capsule-state:\n  zonule: weak\n${ring('weak zonule')}` },
 });
 
 /** What the note says against a reason; nothing where it does not say enough. */

@@ -1,24 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { inDepartment } from '../support/place.ts';
 
 export const signerMayNotSign = textCheck({
   id: 'signer-may-not-sign',
   group: 'agreement',
   summary: 'The author of the signature may not sign notes alone.',
-  why: 'A note signed by somebody without the right to sign is not signed.',
-  whatToDo: 'Have it signed by somebody who may, as supervisor beside the author.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (signature; named senior surgeon); 42 CFR 482.24(c)(1)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'signed:\n  - by: S-07\n    meaning: author\n    at: 2031-04-08T10:48+01:00',
-    files: { 'sideport.yaml': '' },
-  },
-  sound: {
-    note: 'signed:\n  - by: S-07\n    meaning: author\n    at: 2031-04-08T10:48+01:00\n  - by: S-02\n    meaning: supervisor\n    at: 2031-04-08T11:10+01:00',
-    files: { 'sideport.yaml': '' },
-  },
   run: (reading, say, context) => {
     const { department } = context;
     if (reading.kind === null || reading.kind === 'department') return;
@@ -36,5 +24,20 @@ export const signerMayNotSign = textCheck({
       });
       return;
     }
+  },
+});
+
+export const aboutSignerMayNotSign: About = () => ({
+  why: 'A note signed by somebody without the right to sign is not signed.',
+  whatToDo: 'Have it signed by somebody who may, as supervisor beside the author.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (signature; named senior surgeon); 42 CFR 482.24(c)(1)',
+  since: '1.0',
+  faulty: {
+    note: 'signed:\n  - by: S-07\n    meaning: author\n    at: 2031-04-08T10:48+01:00',
+    files: { 'sideport.yaml': '' },
+  },
+  sound: {
+    note: 'signed:\n  - by: S-07\n    meaning: author\n    at: 2031-04-08T10:48+01:00\n  - by: S-02\n    meaning: supervisor\n    at: 2031-04-08T11:10+01:00',
+    files: { 'sideport.yaml': '' },
   },
 });

@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { headOf, related } from '../support/place.ts';
 
 export const suturesDisagree = operationCheck({
   id: 'sutures-disagree',
   group: 'agreement',
   summary: 'Closure and incisions, or closure and leak test, tell differently whether sutures were placed.',
-  why: 'A suture that one place does not mention is not removed.',
-  whatToDo: 'Correct the one that is wrong.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (closure technique)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'closure:\n  leak-test: no leak after suture' },
-  sound: { note: 'closure:\n  leak-test: no leak after hydration' },
   run: ({ closure, incisions }, say, context) => {
     const none = closure?.$.said['sutures'];
     const sutured = incisions?.items.find(
@@ -33,4 +27,13 @@ export const suturesDisagree = operationCheck({
       });
     }
   },
+});
+
+export const aboutSuturesDisagree: About = () => ({
+  why: 'A suture that one place does not mention is not removed.',
+  whatToDo: 'Correct the one that is wrong.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (closure technique)',
+  since: '1.0',
+  faulty: { note: 'closure:\n  leak-test: no leak after suture' },
+  sound: { note: 'closure:\n  leak-test: no leak after hydration' },
 });

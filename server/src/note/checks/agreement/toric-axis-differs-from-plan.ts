@@ -1,5 +1,5 @@
 import { meridianDifference } from '../../calculations/angles.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -9,19 +9,8 @@ export const toricAxisDiffersFromPlan = operationCheck({
   id: 'toric-axis-differs-from-plan',
   group: 'agreement',
   summary: 'The toric lens was left on another axis than planned.',
-  why: 'Ten degrees cost a third of the effect when lens and cornea match.',
-  whatToDo:
-    'Compare both with the print-out and the marks. If it was left there on purpose, say why in “text” of the lens.',
-  source: 'Felipe et al., J Cataract Refract Surg 2011 (effect of rotation); limit of 5° common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 78°',
-  },
-  sound: {
-    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 90°',
-  },
   run: ({ plan, lens }, say) => {
     const [planned, axis] = [plan?.lens?.axis, lens?.axis];
     if (
@@ -38,5 +27,19 @@ export const toricAxisDiffersFromPlan = operationCheck({
       message: `Toric lens: it lies at ${axis.text}, but ${planned.text} was planned, ${rounded(off, 0)}° away.`,
       related: [related(`planned: ${planned.text}`, planned)],
     });
+  },
+});
+
+export const aboutToricAxisDiffersFromPlan: About = () => ({
+  why: 'Ten degrees cost a third of the effect when lens and cornea match.',
+  whatToDo:
+    'Compare both with the print-out and the marks. If it was left there on purpose, say why in “text” of the lens.',
+  source: 'Felipe et al., J Cataract Refract Surg 2011 (effect of rotation); limit of 5° common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 78°',
+  },
+  sound: {
+    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 90°',
   },
 });

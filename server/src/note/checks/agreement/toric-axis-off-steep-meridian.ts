@@ -1,5 +1,5 @@
 import { meridianDifference } from '../../calculations/angles.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { isToric } from '../support/course.ts';
 import { astigmatismOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
@@ -11,20 +11,8 @@ export const toricAxisOffSteepMeridian = operationCheck({
   id: 'toric-axis-off-steep-meridian',
   group: 'agreement',
   summary: 'The axis of a toric lens lies off the steep corneal meridian.',
-  why: 'Every degree off costs a thirtieth of the effect, 30° all of it, and 90° doubles the astigmatism.',
-  whatToDo:
-    'Compare axis and keratometry with the print-out. Some degrees are usual where the incision or the back of the cornea is allowed for.',
-  source:
-    'ISO 8429:1986; Felipe et al., J Cataract Refract Surg 2011 (effect of rotation); limit of 15° common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 178°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 178°',
-  },
-  sound: {
-    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 90°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 90°',
-  },
   run: ({ preop, plan, lens }, say) => {
     const kind = lens?.kind ?? plan?.lens?.kind;
     // The plan is held against the cornea, and the lens against the plan.
@@ -40,5 +28,20 @@ export const toricAxisOffSteepMeridian = operationCheck({
       message: `Toric lens: the axis ${axis.text} is ${rounded(off, 0)}° from the steep meridian (${rounded(steep, 0)}°).${flat}`,
       related: [related('the keratometry', k)],
     });
+  },
+});
+
+export const aboutToricAxisOffSteepMeridian: About = () => ({
+  why: 'Every degree off costs a thirtieth of the effect, 30° all of it, and 90° doubles the astigmatism.',
+  whatToDo:
+    'Compare axis and keratometry with the print-out. Some degrees are usual where the incision or the back of the cornea is allowed for.',
+  source:
+    'ISO 8429:1986; Felipe et al., J Cataract Refract Surg 2011 (effect of rotation); limit of 15° common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 178°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 178°',
+  },
+  sound: {
+    note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178\n    k2: 44.50 D @ 88\nplan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 90°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 90°',
   },
 });

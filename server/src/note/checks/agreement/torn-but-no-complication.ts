@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { complicationOf } from '../support/course.ts';
 import { related } from '../support/place.ts';
 import { tornFacts } from '../support/torn.ts';
@@ -7,17 +7,8 @@ export const tornButNoComplication = operationCheck({
   id: 'torn-but-no-complication',
   group: 'agreement',
   summary: 'The state of the capsule tells of a complication that the complications do not list.',
-  why: 'The audit counts from the facts, the patient and the letter from the list: both must tell the same.',
-  whatToDo:
-    'List the complication with when, what was done, and whether the patient was told; or correct the state of the capsule.',
-  source: 'UK national cataract audit (definition of posterior capsule rupture)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'capsule-state:\n  anterior: torn, contained' },
-  sound: {
-    note: 'capsule-state:\n  anterior: torn, contained\ncomplications:\n  - what: anterior capsule tear\n    when: capsulotomy\n    account: the edge ran out and was brought back\n    action: torn round the other way\n    told: yes',
-  },
   run: (note, say) => {
     const list = note.complications?.$ ?? note.$.said['complications'];
     if (list === undefined || note.$.said['complications']?.word === 'not recorded') return;
@@ -30,5 +21,17 @@ export const tornButNoComplication = operationCheck({
       message: `Complications: ${unlisted.map(({ fact }) => fact).join(', and ')}, but ${note.complications === undefined ? 'the complications say “none”' : `“${first.kinds[0]}” is not listed`}.`,
       related: [related('the complications', list)],
     });
+  },
+});
+
+export const aboutTornButNoComplication: About = () => ({
+  why: 'The audit counts from the facts, the patient and the letter from the list: both must tell the same.',
+  whatToDo:
+    'List the complication with when, what was done, and whether the patient was told; or correct the state of the capsule.',
+  source: 'UK national cataract audit (definition of posterior capsule rupture)',
+  since: '1.0',
+  faulty: { note: 'capsule-state:\n  anterior: torn, contained' },
+  sound: {
+    note: 'capsule-state:\n  anterior: torn, contained\ncomplications:\n  - what: anterior capsule tear\n    when: capsulotomy\n    account: the edge ran out and was brought back\n    action: torn round the other way\n    told: yes',
   },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const vitrectomyHistoryDisagrees = operationCheck({
   id: 'vitrectomy-history-disagrees',
   group: 'agreement',
   summary: 'The vitreous is recorded as absent after vitrectomy, but no earlier vitrectomy is listed.',
-  why: 'A vitrectomised eye behaves differently at every step; the risk models count it.',
-  whatToDo: 'List “previous vitrectomy” under comorbidity, or correct the state of the vitreous.',
-  source: 'Sim et al., Eye 2024 (vitrectomy as risk factor)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'capsule-state:\n  vitreous: absent after vitrectomy' },
-  sound: { note: 'comorbidity: [previous vitrectomy]\ncapsule-state:\n  vitreous: absent after vitrectomy' },
   run: (note, say) => {
     const vitreous = note['capsule-state']?.vitreous;
     if (vitreous?.value !== 'absent after vitrectomy') return;
@@ -31,4 +25,13 @@ export const vitrectomyHistoryDisagrees = operationCheck({
       related: [related('the comorbidity', list)],
     });
   },
+});
+
+export const aboutVitrectomyHistoryDisagrees: About = () => ({
+  why: 'A vitrectomised eye behaves differently at every step; the risk models count it.',
+  whatToDo: 'List “previous vitrectomy” under comorbidity, or correct the state of the vitreous.',
+  source: 'Sim et al., Eye 2024 (vitrectomy as risk factor)',
+  since: '1.0',
+  faulty: { note: 'capsule-state:\n  vitreous: absent after vitrectomy' },
+  sound: { note: 'comorbidity: [previous vitrectomy]\ncapsule-state:\n  vitreous: absent after vitrectomy' },
 });

@@ -1,5 +1,5 @@
 import { dissipatedEnergy } from '../../calculations/machine/energy.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -9,16 +9,8 @@ export const dissipatedEnergyDisagrees = operationCheck({
   id: 'dissipated-energy-disagrees',
   group: 'arithmetic',
   summary: 'The dissipated energy is not what times and powers give.',
-  why: 'A digit of one of them is wrong, or they were read from the display of another operation.',
-  whatToDo:
-    'Compare with the display of the machine. Makers weight torsional ultrasound differently: allow the remark if yours does.',
-  source:
-    'longitudinal s × % / 100 + 0.4 × torsional s × % / 100 (factor of one maker, from memory of methods sections)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'nucleus:\n  torsional-time: 40 s\n  torsional-power: 60 %\n  dissipated-energy: 2.00' },
-  sound: { note: 'nucleus:\n  torsional-time: 40 s\n  torsional-power: 60 %\n  dissipated-energy: 20.00' },
   run: ({ nucleus }, say) => {
     const energy = nucleus?.['dissipated-energy'];
     const [time, power] = [nucleus?.['ultrasound-time'], nucleus?.['mean-power']];
@@ -43,4 +35,15 @@ export const dissipatedEnergyDisagrees = operationCheck({
       ),
     });
   },
+});
+
+export const aboutDissipatedEnergyDisagrees: About = () => ({
+  why: 'A digit of one of them is wrong, or they were read from the display of another operation.',
+  whatToDo:
+    'Compare with the display of the machine. Makers weight torsional ultrasound differently: allow the remark if yours does.',
+  source:
+    'longitudinal s × % / 100 + 0.4 × torsional s × % / 100 (factor of one maker, from memory of methods sections)',
+  since: '1.0',
+  faulty: { note: 'nucleus:\n  torsional-time: 40 s\n  torsional-power: 60 %\n  dissipated-energy: 2.00' },
+  sound: { note: 'nucleus:\n  torsional-time: 40 s\n  torsional-power: 60 %\n  dissipated-energy: 20.00' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { rounded } from '../support/words.ts';
 
 const TOLERANCE = 0.1;
@@ -7,18 +7,8 @@ export const doseDisagreesWithItsStrength = operationCheck({
   id: 'dose-disagrees-with-its-strength',
   group: 'arithmetic',
   summary: 'Amount, volume and strength of a dose do not go together.',
-  why: 'One per cent is 10 mg in each mL: when the three disagree, nobody knows what was given.',
-  whatToDo: 'Compare with the drug chart and correct the one that is wrong.',
-  source: 'definition of a strength in per cent (weight by volume)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL\n  - drug: triamcinolone\n    purpose: vitreous stain\n    route: intracameral\n    dose: 4 mg in 0.1 mL of 1 %',
-  },
-  sound: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL\n  - drug: triamcinolone\n    purpose: vitreous stain\n    route: intracameral\n    dose: 4 mg in 0.1 mL of 4 %',
-  },
   run: ({ drugs }, say) => {
     for (const { dose, drug } of drugs?.items ?? []) {
       const { mass, volume, strength } = dose?.value ?? {};
@@ -30,5 +20,18 @@ export const doseDisagreesWithItsStrength = operationCheck({
         message: `Dose: ${dose.text}${drug === undefined ? '' : ` of ${drug.text}`} does not add up: ${rounded(volume, 3)} mL of ${rounded(strength, 3)} % hold ${rounded(expected, 3)} mg, not ${rounded(mass, 3)} mg.`,
       });
     }
+  },
+});
+
+export const aboutDoseDisagreesWithItsStrength: About = () => ({
+  why: 'One per cent is 10 mg in each mL: when the three disagree, nobody knows what was given.',
+  whatToDo: 'Compare with the drug chart and correct the one that is wrong.',
+  source: 'definition of a strength in per cent (weight by volume)',
+  since: '1.0',
+  faulty: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL\n  - drug: triamcinolone\n    purpose: vitreous stain\n    route: intracameral\n    dose: 4 mg in 0.1 mL of 1 %',
+  },
+  sound: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL\n  - drug: triamcinolone\n    purpose: vitreous stain\n    route: intracameral\n    dose: 4 mg in 0.1 mL of 4 %',
   },
 });

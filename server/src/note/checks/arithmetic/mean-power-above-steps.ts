@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const meanPowerAboveSteps = operationCheck({
   id: 'mean-power-above-steps',
   group: 'arithmetic',
   summary: 'The mean power is higher than the power limit of every step.',
-  why: 'A mean cannot be above the highest limit: a digit of one of them is wrong.',
-  whatToDo: 'Compare with the display of the machine.',
-  source: 'arithmetic',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'nucleus:\n  mean-power: 80 %' },
-  sound: { note: 'nucleus:\n  mean-power: 28 %' },
   run: ({ nucleus }, say) => {
     const mean = nucleus?.['mean-power'];
     const steps = nucleus?.steps?.items ?? [];
@@ -27,4 +21,13 @@ export const meanPowerAboveSteps = operationCheck({
       related: [related(`the strongest step: ${most.text}`, most)],
     });
   },
+});
+
+export const aboutMeanPowerAboveSteps: About = () => ({
+  why: 'A mean cannot be above the highest limit: a digit of one of them is wrong.',
+  whatToDo: 'Compare with the display of the machine.',
+  source: 'arithmetic',
+  since: '1.0',
+  faulty: { note: 'nucleus:\n  mean-power: 80 %' },
+  sound: { note: 'nucleus:\n  mean-power: 28 %' },
 });

@@ -1,3 +1,4 @@
+import type { About } from '../check.ts';
 import { minuteOf } from '../support/clock.ts';
 import { related } from '../support/place.ts';
 import { statedCheck } from '../support/stated.ts';
@@ -7,7 +8,6 @@ export const statedDurationDisagrees = statedCheck({
   what: 'the duration in minutes',
   topic: 'Times',
   summary: 'The duration in the text is not that from start to finish.',
-  why: 'One of the times is mistyped, or the text is from another note.',
   pattern:
     /\b(?:duration|operating time|operation (?:took|lasted)|surgery (?:took|lasted))(?: of| was| is|:)? (\d{1,3}) ?min/giu,
   within: 2,
@@ -21,6 +21,13 @@ export const statedDurationDisagrees = statedCheck({
       related: [related(`start: ${start.text}`, start), related(`finish: ${finish.text}`, finish)],
     };
   },
+});
+
+export const aboutStatedDurationDisagrees: About = () => ({
+  why: 'One of the times is mistyped, or the text is from another note.',
+  whatToDo: 'Correct the number in the text, or the fields. A number that is computed need not be typed at all.',
+  source: 'arithmetic',
+  since: '1.0',
   faulty: { note: 'free-text: the operation took 45 minutes' },
   sound: { note: 'free-text: the operation took 21 minutes' },
 });

@@ -1,3 +1,4 @@
+import type { About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { statedCheck } from '../support/stated.ts';
 import { rounded } from '../support/words.ts';
@@ -7,7 +8,6 @@ export const statedOverlapDisagrees = statedCheck({
   what: 'the overlap',
   topic: 'Capsulotomy',
   summary: 'The overlap of capsule and optic in the text is not that of the two diameters.',
-  why: 'Half the difference of the diameters is the overlap when both are centred: one of the three is wrong.',
   pattern: /\boverlap(?: of| was| is|:)? (\d(?:\.\d+)?) ?mm/giu,
   within: 0.21,
   derive: ({ capsulotomy, lens }) => {
@@ -20,6 +20,13 @@ export const statedOverlapDisagrees = statedCheck({
       related: [related(`the capsulotomy: ${diameter.text}`, diameter), related(`the optic: ${optic.text}`, optic)],
     };
   },
+});
+
+export const aboutStatedOverlapDisagrees: About = () => ({
+  why: 'Half the difference of the diameters is the overlap when both are centred: one of the three is wrong.',
+  whatToDo: 'Correct the number in the text, or the fields. A number that is computed need not be typed at all.',
+  source: 'arithmetic',
+  since: '1.0',
   faulty: { note: 'free-text: overlap 0.9 mm all round' },
   sound: { note: 'free-text: overlap 0.4 mm all round' },
 });

@@ -1,4 +1,4 @@
-import { amendmentCheck } from '../check.ts';
+import { amendmentCheck, type About } from '../check.ts';
 import { missingIn } from '../support/missing-fields.ts';
 import { headOf, placeOfMissing } from '../support/place.ts';
 import { listed } from '../support/words.ts';
@@ -19,14 +19,8 @@ export const amendmentIncomplete = amendmentCheck({
   id: 'amendment-incomplete',
   group: 'completeness',
   summary: 'An amendment does not say what it amends, who wrote it, when, or why.',
-  why: 'An amendment counts only when it is identified, dated, authored, and leaves the original visible.',
-  whatToDo: 'Fill in what the message names.',
-  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { base: 'amendment', note: 'without: by' },
-  sound: { base: 'amendment', note: 'by: S-02' },
   run: (note, say, context) => {
     const asked = 'Asked for by CMS Pub 100-08, chapter 3, 3.3.2.5.';
     const missing = missingIn(note, ofAll, context);
@@ -48,4 +42,13 @@ export const amendmentIncomplete = amendmentCheck({
         });
     }
   },
+});
+
+export const aboutAmendmentIncomplete: About = () => ({
+  why: 'An amendment counts only when it is identified, dated, authored, and leaves the original visible.',
+  whatToDo: 'Fill in what the message names.',
+  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5',
+  since: '1.0',
+  faulty: { base: 'amendment', note: 'without: by' },
+  sound: { base: 'amendment', note: 'by: S-02' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { wasAbandoned } from '../support/course.ts';
 import { headOf, placeOfMissing } from '../support/place.ts';
 import { rcs } from '../support/completeness.ts';
@@ -8,15 +8,8 @@ export const antibioticNotRecorded = operationCheck({
   id: 'antibiotic-not-recorded',
   group: 'completeness',
   summary: 'No antibiotic is recorded at the end of the operation, and no reason why none was given.',
-  why: 'Without an intracameral antibiotic endophthalmitis is about five times as common.',
-  whatToDo: 'List the antibiotic under “drugs”, or say in “antibiotic-withheld” why none was given.',
-  source:
-    'ESCRS study, J Cataract Refract Surg 2007;33:978-88; RCS Good Surgical Practice 2014, 1.3 (antibiotic prophylaxis)',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'drugs: none' },
-  sound: { note: 'drugs: none\nantibiotic-withheld: anaphylaxis to several antibiotics; drops only' },
   run: (note, say, context) => {
     if (context.status === 'planned' || note['antibiotic-withheld'] !== undefined || wasAbandoned(note)) return;
     if (
@@ -34,6 +27,16 @@ export const antibioticNotRecorded = operationCheck({
       message: `Antibiotic: none is recorded at the end of the operation, and no reason why (“antibiotic-withheld”). Asked for by ${rcs}.`,
     });
   },
+});
+
+export const aboutAntibioticNotRecorded: About = () => ({
+  why: 'Without an intracameral antibiotic endophthalmitis is about five times as common.',
+  whatToDo: 'List the antibiotic under “drugs”, or say in “antibiotic-withheld” why none was given.',
+  source:
+    'ESCRS study, J Cataract Refract Surg 2007;33:978-88; RCS Good Surgical Practice 2014, 1.3 (antibiotic prophylaxis)',
+  since: '1.0',
+  faulty: { note: 'drugs: none' },
+  sound: { note: 'drugs: none\nantibiotic-withheld: anaphylaxis to several antibiotics; drops only' },
 });
 
 function isAntibiotic(drug: string | undefined): boolean {

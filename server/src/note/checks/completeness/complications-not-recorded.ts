@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { placeOfMissing } from '../support/place.ts';
 import { cms, rcs, registry } from '../support/completeness.ts';
 import { isWritten } from '../support/written.ts';
@@ -7,14 +7,8 @@ export const complicationsNotRecorded = operationCheck({
   id: 'complications-not-recorded',
   group: 'completeness',
   summary: 'The note says neither which complications there were nor that there were none.',
-  why: 'An empty place can mean that there were none or that nobody thought of it; “none” says that somebody did.',
-  whatToDo: 'Write “complications: none”, or list them.',
-  source: `${rcs}; ${cms}; ${registry}`,
   severity: 'unfinished',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'without: complications' },
-  sound: { note: 'complications: none' },
   run: (note, say, context) => {
     if (context.status === 'planned' || note.complications !== undefined) return;
     const said = note.$.said['complications'];
@@ -26,4 +20,13 @@ export const complicationsNotRecorded = operationCheck({
       message: `Complications ${found}. Write “none” if there were none: it says that somebody thought of it. Asked for by ${rcs} and ${cms}.`,
     });
   },
+});
+
+export const aboutComplicationsNotRecorded: About = () => ({
+  why: 'An empty place can mean that there were none or that nobody thought of it; “none” says that somebody did.',
+  whatToDo: 'Write “complications: none”, or list them.',
+  source: `${rcs}; ${cms}; ${registry}`,
+  since: '1.0',
+  faulty: { note: 'without: complications' },
+  sound: { note: 'complications: none' },
 });

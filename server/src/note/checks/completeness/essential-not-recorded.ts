@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 
 const essential: readonly (readonly [section: string | null, key: string, name: string])[] = [
   [null, 'date', 'The date of the operation'],
@@ -15,14 +15,8 @@ export const essentialNotRecorded = operationCheck({
   id: 'essential-not-recorded',
   group: 'completeness',
   summary: 'Something that a final note cannot do without is “not recorded”.',
-  why: '“Not recorded” is honest, but a record without lens power or state of the capsule is not one.',
-  whatToDo: 'Find it out from the theatre log or the labels kept, now rather than later.',
-  source: 'RCS Good Surgical Practice 2014, 1.3; 42 CFR 482.51(b)(6)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'capsule-state:\n  posterior: not recorded' },
-  sound: { note: 'capsule-state:\n  posterior: intact' },
   run: (note, say, { status }) => {
     if (status !== 'final') return;
     for (const [section, key, name] of essential) {
@@ -35,4 +29,13 @@ export const essentialNotRecorded = operationCheck({
       });
     }
   },
+});
+
+export const aboutEssentialNotRecorded: About = () => ({
+  why: '“Not recorded” is honest, but a record without lens power or state of the capsule is not one.',
+  whatToDo: 'Find it out from the theatre log or the labels kept, now rather than later.',
+  source: 'RCS Good Surgical Practice 2014, 1.3; 42 CFR 482.51(b)(6)',
+  since: '1.0',
+  faulty: { note: 'capsule-state:\n  posterior: not recorded' },
+  sound: { note: 'capsule-state:\n  posterior: intact' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { askedForBy, practice, rcs } from '../support/completeness.ts';
 import { wasAbandoned } from '../support/course.ts';
 import { missingIn } from '../support/missing-fields.ts';
@@ -17,14 +17,8 @@ export const incisionIncomplete = operationCheck({
   id: 'incision-incomplete',
   group: 'completeness',
   summary: 'The main incision is not recorded, or an incision has no site or width.',
-  why: 'Site and width are what the induced astigmatism is computed from.',
-  whatToDo: 'Record every opening of the eye with its site, the main one with its width and plane as well.',
-  source: `${rcs} (incision)`,
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'incisions:\n  - kind: main\n    at: temporal\n    plane: clear corneal' },
-  sound: { note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal' },
   run: (note, say, context) => {
     if (context.status === 'planned' || wasAbandoned(note)) return;
     const incisions = note.incisions?.items ?? [];
@@ -51,4 +45,13 @@ export const incisionIncomplete = operationCheck({
       });
     }
   },
+});
+
+export const aboutIncisionIncomplete: About = () => ({
+  why: 'Site and width are what the induced astigmatism is computed from.',
+  whatToDo: 'Record every opening of the eye with its site, the main one with its width and plane as well.',
+  source: `${rcs} (incision)`,
+  since: '1.0',
+  faulty: { note: 'incisions:\n  - kind: main\n    at: temporal\n    plane: clear corneal' },
+  sound: { note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal' },
 });

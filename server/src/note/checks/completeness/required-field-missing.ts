@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { fieldIn, planOfField, stepsOf } from '../support/field-path.ts';
 import { inDepartment, placeOfMissing } from '../support/place.ts';
 import { small } from '../support/words.ts';
@@ -10,14 +10,8 @@ export const requiredFieldMissing = operationCheck({
   id: 'required-field-missing',
   group: 'completeness',
   summary: 'A field that the department asks for in addition is missing.',
-  why: 'The department agreed to record it in every note.',
-  whatToDo: 'Fill it in, or write “not recorded”.',
-  source: 'the department’s own list of required fields',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'urgency: elective', files },
-  sound: { note: 'preop:\n  endothelial-count: 2400 /mm²', files },
   run: (note, say, context) => {
     if (context.status === 'planned') return;
     for (const required of context.department?.['also-required']?.items ?? []) {
@@ -35,4 +29,13 @@ export const requiredFieldMissing = operationCheck({
       });
     }
   },
+});
+
+export const aboutRequiredFieldMissing: About = () => ({
+  why: 'The department agreed to record it in every note.',
+  whatToDo: 'Fill it in, or write “not recorded”.',
+  source: 'the department’s own list of required fields',
+  since: '1.0',
+  faulty: { note: 'urgency: elective', files },
+  sound: { note: 'preop:\n  endothelial-count: 2400 /mm²', files },
 });

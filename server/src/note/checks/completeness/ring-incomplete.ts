@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { practice, rcs } from '../support/completeness.ts';
 import { headOf } from '../support/place.ts';
 import { listed } from '../support/words.ts';
@@ -17,18 +17,8 @@ export const ringIncomplete = operationCheck({
   id: 'ring-incomplete',
   group: 'completeness',
   summary: 'A tension ring was used, but its kind, size, reason or time of insertion is missing.',
-  why: 'A ring is an implant and an extra procedure: the record must identify it and say why it was needed.',
-  whatToDo: 'Fill in the fields of the ring from its packet and from memory while it is fresh.',
-  source: `${rcs} (extra procedure and the reason; prosthesis with serial number)`,
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'ring:\n  used: yes\n  size: 13/11 mm\n  inserted: after cortex removal\n  placed: capsular bag\n  serial: R-50311',
-  },
-  sound: {
-    note: 'capsule-state:\n  zonule: weak\nring:\n  used: yes\n  kind: tension ring\n  size: 13/11 mm\n  reason: [weak zonule]\n  inserted: after cortex removal\n  placed: capsular bag\n  serial: R-50311',
-  },
   run: ({ ring }, say, context) => {
     if (ring?.used?.value !== true || context.status === 'planned') return;
     const missing = wanted.filter(
@@ -40,5 +30,18 @@ export const ringIncomplete = operationCheck({
       at: headOf(ring.$, context),
       message: `Tension ring: it was used, but ${listed(missing.map(([, name]) => name))} ${missing.length === 1 ? 'is' : 'are'} missing. Asked for by ${rcs}, and by ${practice}.`,
     });
+  },
+});
+
+export const aboutRingIncomplete: About = () => ({
+  why: 'A ring is an implant and an extra procedure: the record must identify it and say why it was needed.',
+  whatToDo: 'Fill in the fields of the ring from its packet and from memory while it is fresh.',
+  source: `${rcs} (extra procedure and the reason; prosthesis with serial number)`,
+  since: '1.0',
+  faulty: {
+    note: 'ring:\n  used: yes\n  size: 13/11 mm\n  inserted: after cortex removal\n  placed: capsular bag\n  serial: R-50311',
+  },
+  sound: {
+    note: 'capsule-state:\n  zonule: weak\nring:\n  used: yes\n  kind: tension ring\n  size: 13/11 mm\n  reason: [weak zonule]\n  inserted: after cortex removal\n  placed: capsular bag\n  serial: R-50311',
   },
 });

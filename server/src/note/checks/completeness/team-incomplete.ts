@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { askedForBy, cms, jointCommission, nationalAudit, rcs } from '../support/completeness.ts';
 import { missingIn } from '../support/missing-fields.ts';
 import { headOf, placeOfMissing } from '../support/place.ts';
@@ -9,14 +9,8 @@ export const teamIncomplete = operationCheck({
   id: 'team-incomplete',
   group: 'completeness',
   summary: 'The surgeon is not named, or somebody of the team has no reference or the surgeon no grade.',
-  why: 'Who did what is asked by every rule, and the grade of the surgeon belongs to every risk model.',
-  whatToDo: 'Write role, reference and, for surgeons, the grade of everybody in the team.',
-  source: `${rcs} (names of the operating surgeon and assistants); ${cms}; ${jointCommission}; ${nationalAudit} (grade)`,
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'team:\n  - role: scrub nurse\n    ref: N-11\n    grade: nurse' },
-  sound: { note: 'team:\n  - role: surgeon\n    ref: S-02\n    grade: consultant' },
   run: ({ team }, say, context) => {
     if (context.status === 'planned') return;
     const members = team?.items ?? [];
@@ -53,4 +47,13 @@ export const teamIncomplete = operationCheck({
       });
     }
   },
+});
+
+export const aboutTeamIncomplete: About = () => ({
+  why: 'Who did what is asked by every rule, and the grade of the surgeon belongs to every risk model.',
+  whatToDo: 'Write role, reference and, for surgeons, the grade of everybody in the team.',
+  source: `${rcs} (names of the operating surgeon and assistants); ${cms}; ${jointCommission}; ${nationalAudit} (grade)`,
+  since: '1.0',
+  faulty: { note: 'team:\n  - role: scrub nurse\n    ref: N-11\n    grade: nurse' },
+  sound: { note: 'team:\n  - role: surgeon\n    ref: S-02\n    grade: consultant' },
 });

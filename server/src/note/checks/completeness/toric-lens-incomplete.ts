@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { isToric } from '../support/course.ts';
 import { lensStandard } from '../support/completeness.ts';
 import { listed } from '../support/words.ts';
@@ -8,18 +8,8 @@ export const toricLensIncomplete = operationCheck({
   id: 'toric-lens-incomplete',
   group: 'completeness',
   summary: 'A toric lens is recorded without cylinder or axis.',
-  why: 'A later rotation can only be seen, and put right, against the recorded axis.',
-  whatToDo: 'Copy the cylinder from the box and write the axis at which the marks lie.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'plan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D',
-  },
-  sound: {
-    note: 'plan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 88°',
-  },
   run: (note, say, { reading, status }) => {
     const implanted = { lens: note.lens, path: ['lens'], what: 'Lens' };
     const planned = { lens: note.plan?.lens, path: ['plan', 'lens'], what: 'Planned lens' };
@@ -34,5 +24,18 @@ export const toricLensIncomplete = operationCheck({
         message: `${what}: it is ${lens.kind.text}, but the ${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} not recorded. Asked for by ${lensStandard}.`,
       });
     }
+  },
+});
+
+export const aboutToricLensIncomplete: About = () => ({
+  why: 'A later rotation can only be seen, and put right, against the recorded axis.',
+  whatToDo: 'Copy the cylinder from the box and write the axis at which the marks lie.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: {
+    note: 'plan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D',
+  },
+  sound: {
+    note: 'plan:\n  lens:\n    kind: toric\n    cylinder: +3.00 D\n    axis: 88°\nlens:\n  kind: toric\n  cylinder: +3.00 D\n  axis: 88°',
   },
 });

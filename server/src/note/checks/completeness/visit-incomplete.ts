@@ -1,4 +1,4 @@
-import { followUpCheck } from '../check.ts';
+import { followUpCheck, type About } from '../check.ts';
 import { missingIn } from '../support/missing-fields.ts';
 import { placeOfMissing } from '../support/place.ts';
 import { listed } from '../support/words.ts';
@@ -20,14 +20,8 @@ export const visitIncomplete = followUpCheck({
   id: 'visit-incomplete',
   group: 'completeness',
   summary: 'A visit does not say which operation, which eye, when, or what was found.',
-  why: 'Refraction and complications after the operation are what the next plan and the audit rest on.',
-  whatToDo: 'Fill in the fields; write “none” or “not recorded” where there is nothing.',
-  source: 'ICHOM cataract set; Lundström et al. 2021 (acuity, refraction, complications after the operation)',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'follow-up', note: 'without: refraction' },
-  sound: { base: 'follow-up', note: 'visit: month 1' },
   run: (note, say, context) => {
     const missing = [
       ...missingIn(note, always, context),
@@ -39,4 +33,13 @@ export const visitIncomplete = followUpCheck({
       message: `Visit: the note does not record ${listed(missing)}. Asked for by the ICHOM cataract set and the European cataract registry.`,
     });
   },
+});
+
+export const aboutVisitIncomplete: About = () => ({
+  why: 'Refraction and complications after the operation are what the next plan and the audit rest on.',
+  whatToDo: 'Fill in the fields; write “none” or “not recorded” where there is nothing.',
+  source: 'ICHOM cataract set; Lundström et al. 2021 (acuity, refraction, complications after the operation)',
+  since: '1.0',
+  faulty: { base: 'follow-up', note: 'without: refraction' },
+  sound: { base: 'follow-up', note: 'visit: month 1' },
 });

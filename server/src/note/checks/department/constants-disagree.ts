@@ -1,6 +1,6 @@
 import { haigisA0FromA, personalAcdFromA, surgeonFactorFromA } from '../../calculations/lens-power/constants.ts';
 import type { Department } from '@sideport/schemas';
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -11,21 +11,8 @@ export const constantsDisagree = departmentCheck({
   id: 'constants-disagree',
   group: 'department file',
   summary: 'The constants of one lens are far from each other.',
-  why: 'Constants of the same lens belong to the same position in the eye: a wide gap is a slip of a digit or of the lens.',
-  whatToDo: 'Compare all of them with their source. Constants are the responsibility of whoever enters them.',
-  source:
-    'conversions between constants (Holladay 1988 and others, from memory): SF = 0.5663 A - 65.60, pACD = 0.58357 A - 63.896, a0 = 0.62467 A - 72.434; margin of 1.2 common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    base: 'department',
-    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9\n      pacd: 8.55\n      a0: 1.10',
-  },
-  sound: {
-    base: 'department',
-    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9\n      pacd: 5.55\n      a0: 1.10',
-  },
   run: ({ lenses }, say) => {
     for (const { constants, model } of lenses?.items ?? []) {
       const { a } = constants ?? {};
@@ -39,6 +26,22 @@ export const constantsDisagree = departmentCheck({
         });
       }
     }
+  },
+});
+
+export const aboutConstantsDisagree: About = () => ({
+  why: 'Constants of the same lens belong to the same position in the eye: a wide gap is a slip of a digit or of the lens.',
+  whatToDo: 'Compare all of them with their source. Constants are the responsibility of whoever enters them.',
+  source:
+    'conversions between constants (Holladay 1988 and others, from memory): SF = 0.5663 A - 65.60, pACD = 0.58357 A - 63.896, a0 = 0.62467 A - 72.434; margin of 1.2 common practice, no source',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9\n      pacd: 8.55\n      a0: 1.10',
+  },
+  sound: {
+    base: 'department',
+    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9\n      pacd: 5.55\n      a0: 1.10',
   },
 });
 

@@ -1,4 +1,4 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { placeOfMissing } from '../support/place.ts';
 import { isWritten } from '../support/written.ts';
 
@@ -6,14 +6,8 @@ export const departmentVersionMissing = departmentCheck({
   id: 'department-version-missing',
   group: 'department file',
   summary: 'The department file does not say which version of the format it has.',
-  why: 'A later version may read a field differently.',
-  whatToDo: 'Write “sideport: 1” in its first line.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: false,
-  faulty: { base: 'department', note: 'without: sideport' },
-  sound: { base: 'department', note: 'sideport: 1' },
   run: ({ sideport }, say, context) => {
     if (sideport !== undefined || isWritten(context.reading, ['sideport'])) return;
     say({
@@ -21,4 +15,13 @@ export const departmentVersionMissing = departmentCheck({
       message: 'The department file does not say its version. Write “sideport: 1” in its first line.',
     });
   },
+});
+
+export const aboutDepartmentVersionMissing: About = () => ({
+  why: 'A later version may read a field differently.',
+  whatToDo: 'Write “sideport: 1” in its first line.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { base: 'department', note: 'without: sideport' },
+  sound: { base: 'department', note: 'sideport: 1' },
 });

@@ -1,25 +1,13 @@
 import type { Department, Field } from '@sideport/schemas';
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const entryGivenTwice = departmentCheck({
   id: 'entry-given-twice',
   group: 'department file',
   summary: 'A person, a lens, a device identifier or a check is listed twice.',
-  why: 'Only one of the two entries is used, and nobody can tell which.',
-  whatToDo: 'Delete one of them.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'department',
-    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: notes are signed in another system\n  - check: signed-late\n    severity: off\n    because: notes are signed in another system',
-  },
-  sound: {
-    base: 'department',
-    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: notes are signed in another system',
-  },
   run: (department, say) => {
     for (const { what, fields } of listsOf(department)) {
       const met = new Map<string, Field<string>>();
@@ -34,6 +22,21 @@ export const entryGivenTwice = departmentCheck({
           });
       }
     }
+  },
+});
+
+export const aboutEntryGivenTwice: About = () => ({
+  why: 'Only one of the two entries is used, and nobody can tell which.',
+  whatToDo: 'Delete one of them.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: notes are signed in another system\n  - check: signed-late\n    severity: off\n    because: notes are signed in another system',
+  },
+  sound: {
+    base: 'department',
+    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: notes are signed in another system',
   },
 });
 

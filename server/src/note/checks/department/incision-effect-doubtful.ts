@@ -1,4 +1,4 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const FEWEST = 20;
@@ -9,21 +9,8 @@ export const incisionEffectDoubtful = departmentCheck({
   id: 'incision-effect-doubtful',
   group: 'department file',
   summary: 'The effect of an incision rests on few eyes, or is larger than such an incision does.',
-  why: 'A mean of magnitudes, entered instead of the centroid, is several times too large; a centroid of few eyes is chance.',
-  whatToDo: 'Take the centroid of at least twenty eyes from the audit, not the mean of the magnitudes.',
-  source:
-    'BMC Ophthalmol 2021, s12886-021-02131-x (2.2 mm: centroid 0.03 to 0.28 D, mean magnitude 0.41 to 0.46 D); limits common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    base: 'department',
-    note: 'staff:\n  - ref: S-02\n    role: surgeon\n    grade: consultant\n    may-sign: yes\n    incision-effect:\n      - width: 2.4 mm\n        site: temporal\n        flattening: 1.30 D\n        eyes: 84',
-  },
-  sound: {
-    base: 'department',
-    note: 'staff:\n  - ref: S-02\n    role: surgeon\n    grade: consultant\n    may-sign: yes\n    incision-effect:\n      - width: 2.4 mm\n        site: temporal\n        flattening: 0.30 D\n        eyes: 84',
-  },
   run: ({ staff }, say) => {
     for (const { 'incision-effect': effects } of staff?.items ?? []) {
       for (const { width, flattening, eyes } of effects?.items ?? []) {
@@ -46,5 +33,21 @@ export const incisionEffectDoubtful = departmentCheck({
         }
       }
     }
+  },
+});
+
+export const aboutIncisionEffectDoubtful: About = () => ({
+  why: 'A mean of magnitudes, entered instead of the centroid, is several times too large; a centroid of few eyes is chance.',
+  whatToDo: 'Take the centroid of at least twenty eyes from the audit, not the mean of the magnitudes.',
+  source:
+    'BMC Ophthalmol 2021, s12886-021-02131-x (2.2 mm: centroid 0.03 to 0.28 D, mean magnitude 0.41 to 0.46 D); limits common practice, no source',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'staff:\n  - ref: S-02\n    role: surgeon\n    grade: consultant\n    may-sign: yes\n    incision-effect:\n      - width: 2.4 mm\n        site: temporal\n        flattening: 1.30 D\n        eyes: 84',
+  },
+  sound: {
+    base: 'department',
+    note: 'staff:\n  - ref: S-02\n    role: surgeon\n    grade: consultant\n    may-sign: yes\n    incision-effect:\n      - width: 2.4 mm\n        site: temporal\n        flattening: 0.30 D\n        eyes: 84',
   },
 });

@@ -1,4 +1,4 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { missingIn } from '../support/missing-fields.ts';
 import { headOf } from '../support/place.ts';
 import { listed } from '../support/words.ts';
@@ -14,17 +14,8 @@ export const lensEntryIncomplete = departmentCheck({
   id: 'lens-entry-incomplete',
   group: 'department file',
   summary: 'A listed lens has no maker, model, kind or optic.',
-  why: 'Notes are completed and compared from this list.',
-  whatToDo: 'Copy what is missing from the maker’s sheet.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'department', note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal' },
-  sound: {
-    base: 'department',
-    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm',
-  },
   run: ({ lenses }, say, context) => {
     for (const lens of lenses?.items ?? []) {
       const missing = missingIn(lens, wanted, context);
@@ -34,5 +25,17 @@ export const lensEntryIncomplete = departmentCheck({
           message: `Lenses: ${lens.model?.text ?? 'one entry'} lacks ${listed(missing)}.`,
         });
     }
+  },
+});
+
+export const aboutLensEntryIncomplete: About = () => ({
+  why: 'Notes are completed and compared from this list.',
+  whatToDo: 'Copy what is missing from the maker’s sheet.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: { base: 'department', note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal' },
+  sound: {
+    base: 'department',
+    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm',
   },
 });

@@ -1,4 +1,4 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { listed } from '../support/words.ts';
 
@@ -15,21 +15,8 @@ export const lensWithoutUsableConstant = departmentCheck({
   id: 'lens-without-usable-constant',
   group: 'department file',
   summary: 'A listed lens has no constant of its own for any of the preferred formulas.',
-  why: 'A constant converted from another formula is a starting value only; predictions with it are worse.',
-  whatToDo: 'Enter the constant optimised for this lens and this biometry, or prefer a formula it has one for.',
-  source:
-    'Hoffer et al., Am J Ophthalmol 2015;160:403-5 (optimised constants); constants must not be mixed between formulas',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    base: 'department',
-    note: 'formulas: [Hoffer Q, Holladay 1]\nlenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9',
-  },
-  sound: {
-    base: 'department',
-    note: 'formulas: [SRK/T, Hoffer Q]\nlenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9',
-  },
   run: ({ formulas, lenses }, say) => {
     const preferred = (formulas?.items ?? []).flatMap(({ value }) => (constantOf[value] === undefined ? [] : [value]));
     if (formulas === undefined || preferred.length === 0) return;
@@ -42,5 +29,21 @@ export const lensWithoutUsableConstant = departmentCheck({
         related: [related(`preferred: ${listed(preferred)}`, formulas.$)],
       });
     }
+  },
+});
+
+export const aboutLensWithoutUsableConstant: About = () => ({
+  why: 'A constant converted from another formula is a starting value only; predictions with it are worse.',
+  whatToDo: 'Enter the constant optimised for this lens and this biometry, or prefer a formula it has one for.',
+  source:
+    'Hoffer et al., Am J Ophthalmol 2015;160:403-5 (optimised constants); constants must not be mixed between formulas',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'formulas: [Hoffer Q, Holladay 1]\nlenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9',
+  },
+  sound: {
+    base: 'department',
+    note: 'formulas: [SRK/T, Hoffer Q]\nlenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    constants:\n      a: 118.9',
   },
 });

@@ -1,18 +1,12 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { hasPlaces } from '../support/reference-pattern.ts';
 
 export const patternWithoutPlaces = departmentCheck({
   id: 'pattern-without-places',
   group: 'department file',
   summary: 'A pattern of references has no place for a digit or a letter.',
-  why: 'It would fit one single reference; usually an example was written instead of a pattern.',
-  whatToDo: 'Write # for every digit and A for every letter that changes: P-####.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { base: 'department', note: 'patterns:\n  patient: P-1042' },
-  sound: { base: 'department', note: 'patterns:\n  patient: P-####' },
   run: ({ patterns }, say) => {
     for (const pattern of [patterns?.note, patterns?.patient, patterns?.staff]) {
       if (pattern === undefined || hasPlaces(pattern.value)) continue;
@@ -22,4 +16,13 @@ export const patternWithoutPlaces = departmentCheck({
       });
     }
   },
+});
+
+export const aboutPatternWithoutPlaces: About = () => ({
+  why: 'It would fit one single reference; usually an example was written instead of a pattern.',
+  whatToDo: 'Write # for every digit and A for every letter that changes: P-####.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { base: 'department', note: 'patterns:\n  patient: P-1042' },
+  sound: { base: 'department', note: 'patterns:\n  patient: P-####' },
 });

@@ -1,24 +1,12 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const powersDisagree = departmentCheck({
   id: 'powers-disagree',
   group: 'department file',
   summary: 'The lowest power in stock is not below the highest, or the step does not lead from one to the other.',
-  why: 'Every power of a note would be called wrong, or none.',
-  whatToDo: 'Correct from, to or step.',
-  source: 'arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'department',
-    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    powers:\n      from: +30.0 D\n      to: -10.0 D\n      step: 0.5 D',
-  },
-  sound: {
-    base: 'department',
-    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    powers:\n      from: -10.0 D\n      to: +30.0 D\n      step: 0.5 D',
-  },
   run: ({ lenses }, say) => {
     for (const { powers } of lenses?.items ?? []) {
       const { from, to, step } = powers ?? {};
@@ -39,5 +27,20 @@ export const powersDisagree = departmentCheck({
         related: [related(`from: ${from.text}`, from)],
       });
     }
+  },
+});
+
+export const aboutPowersDisagree: About = () => ({
+  why: 'Every power of a note would be called wrong, or none.',
+  whatToDo: 'Correct from, to or step.',
+  source: 'arithmetic',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    powers:\n      from: +30.0 D\n      to: -10.0 D\n      step: 0.5 D',
+  },
+  sound: {
+    base: 'department',
+    note: 'lenses:\n  - maker: Halden Optics\n    model: HX-1\n    kind: monofocal\n    optic-diameter: 6.0 mm\n    powers:\n      from: -10.0 D\n      to: +30.0 D\n      step: 0.5 D',
   },
 });

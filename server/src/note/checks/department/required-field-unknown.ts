@@ -1,18 +1,12 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { nearestField, planOfField } from '../support/field-path.ts';
 
 export const requiredFieldUnknown = departmentCheck({
   id: 'required-field-unknown',
   group: 'department file',
   summary: 'A field that is required in addition does not exist.',
-  why: 'It would be asked for in no note.',
-  whatToDo: 'Write the field as its path from the top: preop.endothelial-count.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { base: 'department', note: 'also-required: [preop.endothelial-cont]' },
-  sound: { base: 'department', note: 'also-required: [preop.endothelial-count]' },
   run: (department, say) => {
     for (const field of department['also-required']?.items ?? []) {
       if (planOfField(field.value) !== undefined) continue;
@@ -23,4 +17,13 @@ export const requiredFieldUnknown = departmentCheck({
       });
     }
   },
+});
+
+export const aboutRequiredFieldUnknown: About = () => ({
+  why: 'It would be asked for in no note.',
+  whatToDo: 'Write the field as its path from the top: preop.endothelial-count.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { base: 'department', note: 'also-required: [preop.endothelial-cont]' },
+  sound: { base: 'department', note: 'also-required: [preop.endothelial-count]' },
 });

@@ -1,23 +1,11 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 
 export const settingOfFixedCheck = departmentCheck({
   id: 'setting-of-fixed-check',
   group: 'department file',
   summary: 'A severity is set for a check that no department may change.',
-  why: 'Side, identity and the lens are guarded everywhere alike; the setting has no effect.',
-  whatToDo: 'Delete the setting.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'department',
-    note: 'checks:\n  - check: consent-for-other-eye\n    severity: info\n    because: our forms are late',
-  },
-  sound: {
-    base: 'department',
-    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: our forms are late',
-  },
   run: ({ checks }, say, { knownChecks }) => {
     for (const { check } of checks?.items ?? []) {
       if (check === undefined || knownChecks.find(({ id }) => id === check.value)?.allowable !== false) continue;
@@ -26,5 +14,20 @@ export const settingOfFixedCheck = departmentCheck({
         message: `Checks: “${check.text}” cannot be changed: it guards side, identity, the lens, or the reading of the note. The setting has no effect.`,
       });
     }
+  },
+});
+
+export const aboutSettingOfFixedCheck: About = () => ({
+  why: 'Side, identity and the lens are guarded everywhere alike; the setting has no effect.',
+  whatToDo: 'Delete the setting.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: {
+    base: 'department',
+    note: 'checks:\n  - check: consent-for-other-eye\n    severity: info\n    because: our forms are late',
+  },
+  sound: {
+    base: 'department',
+    note: 'checks:\n  - check: signed-late\n    severity: info\n    because: our forms are late',
   },
 });

@@ -1,4 +1,4 @@
-import { departmentCheck } from '../check.ts';
+import { departmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { hasPlaces, matchesPattern } from '../support/reference-pattern.ts';
 
@@ -6,14 +6,8 @@ export const staffReferenceNotInPattern = departmentCheck({
   id: 'staff-reference-not-in-pattern',
   group: 'department file',
   summary: 'A listed staff reference is not written as the department’s own pattern says.',
-  why: 'The list is what every note is held against: a slip in it is copied everywhere.',
-  whatToDo: 'Correct the reference or the pattern.',
-  source: 'the department’s own pattern',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'department', note: 'patterns:\n  staff: A-###' },
-  sound: { base: 'department', note: 'patterns:\n  staff: A-##' },
   run: ({ staff, patterns }, say) => {
     const pattern = patterns?.staff;
     if (pattern === undefined || !hasPlaces(pattern.value)) return;
@@ -28,4 +22,13 @@ export const staffReferenceNotInPattern = departmentCheck({
       related: [related(`the pattern: ${pattern.text}`, pattern)],
     });
   },
+});
+
+export const aboutStaffReferenceNotInPattern: About = () => ({
+  why: 'The list is what every note is held against: a slip in it is copied everywhere.',
+  whatToDo: 'Correct the reference or the pattern.',
+  source: 'the department’s own pattern',
+  since: '1.0',
+  faulty: { base: 'department', note: 'patterns:\n  staff: A-###' },
+  sound: { base: 'department', note: 'patterns:\n  staff: A-##' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const OLDEST = 120;
@@ -7,14 +7,8 @@ export const birthYearImpossible = operationCheck({
   id: 'birth-year-impossible',
   group: 'plausibility',
   summary: 'The year of birth lies after the operation, or more than 120 years before it.',
-  why: 'The age is wrong, and with it every risk computed from it; or the note is of another patient.',
-  whatToDo: 'Correct the year of birth, or the date of the operation.',
-  source: 'arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'patient:\n  born: 2058' },
-  sound: { note: 'patient:\n  born: 2025' },
   run: ({ patient, date }, say) => {
     const born = patient?.born;
     if (born === undefined || date === undefined) return;
@@ -26,4 +20,13 @@ export const birthYearImpossible = operationCheck({
       related: [related(`the operation: ${date.text}`, date)],
     });
   },
+});
+
+export const aboutBirthYearImpossible: About = () => ({
+  why: 'The age is wrong, and with it every risk computed from it; or the note is of another patient.',
+  whatToDo: 'Correct the year of birth, or the date of the operation.',
+  source: 'arithmetic',
+  since: '1.0',
+  faulty: { note: 'patient:\n  born: 2058' },
+  sound: { note: 'patient:\n  born: 2025' },
 });

@@ -1,5 +1,5 @@
 import { coveredShare, leastOverlap } from '../../calculations/capsulotomy/overlap.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -7,15 +7,8 @@ export const capsulotomyDoesNotCoverOptic = operationCheck({
   id: 'capsulotomy-does-not-cover-optic',
   group: 'plausibility',
   summary: 'The capsulotomy is so far off centre that it does not cover the edge of the optic all round.',
-  why: 'Where the rim is missing the capsule shrinks against the lens unevenly, and opacification grows under its edge.',
-  whatToDo:
-    'Compare diameter and offset with what was seen. If they are right, nothing need be changed: allow the remark.',
-  source: 'geometry of two circles; Hollick, Spalton and Meacock, Am J Ophthalmol 1999 (as quoted)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: "capsulotomy:\n  diameter: 5.5 mm\n  off-centre: 0.4 mm toward 3 o'clock" },
-  sound: { note: "capsulotomy:\n  diameter: 5.0 mm\n  off-centre: 0.4 mm toward 3 o'clock" },
   run: (note, say) => {
     const diameter = note.capsulotomy?.diameter;
     const optic = note.lens?.['optic-diameter'];
@@ -32,4 +25,14 @@ export const capsulotomyDoesNotCoverOptic = operationCheck({
       related: [related(`the capsulotomy: ${diameter.text}`, diameter), related(`the optic: ${optic.text}`, optic)],
     });
   },
+});
+
+export const aboutCapsulotomyDoesNotCoverOptic: About = () => ({
+  why: 'Where the rim is missing the capsule shrinks against the lens unevenly, and opacification grows under its edge.',
+  whatToDo:
+    'Compare diameter and offset with what was seen. If they are right, nothing need be changed: allow the remark.',
+  source: 'geometry of two circles; Hollick, Spalton and Meacock, Am J Ophthalmol 1999 (as quoted)',
+  since: '1.0',
+  faulty: { note: "capsulotomy:\n  diameter: 5.5 mm\n  off-centre: 0.4 mm toward 3 o'clock" },
+  sound: { note: "capsulotomy:\n  diameter: 5.0 mm\n  off-centre: 0.4 mm toward 3 o'clock" },
 });

@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const capsulotomyNotSmallerThanOptic = operationCheck({
   id: 'capsulotomy-not-smaller-than-optic',
   group: 'plausibility',
   summary: 'The capsulotomy is as large as the optic or larger.',
-  why: 'Then no rim of the capsule holds the optic, and it may tilt or come forward; or a number is a slip.',
-  whatToDo: 'Compare the diameter with what was seen. If it is so large, say in words how the optic is held.',
-  source: 'Eur J Ophthalmol 2003;13:541-5 (capsule over the optic edge); geometry of two circles',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'capsulotomy:\n  diameter: 6.2 mm' },
-  sound: { note: 'capsulotomy:\n  diameter: 5.2 mm' },
   run: (note, say) => {
     const diameter = note.capsulotomy?.diameter;
     const optic = note.lens?.['optic-diameter'];
@@ -23,4 +17,13 @@ export const capsulotomyNotSmallerThanOptic = operationCheck({
       related: [related(`the optic: ${optic.text}`, optic)],
     });
   },
+});
+
+export const aboutCapsulotomyNotSmallerThanOptic: About = () => ({
+  why: 'Then no rim of the capsule holds the optic, and it may tilt or come forward; or a number is a slip.',
+  whatToDo: 'Compare the diameter with what was seen. If it is so large, say in words how the optic is held.',
+  source: 'Eur J Ophthalmol 2003;13:541-5 (capsule over the optic edge); geometry of two circles',
+  since: '1.0',
+  faulty: { note: 'capsulotomy:\n  diameter: 6.2 mm' },
+  sound: { note: 'capsulotomy:\n  diameter: 5.2 mm' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { astigmatismOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
@@ -9,14 +9,8 @@ export const cornealAstigmatismUnusual = operationCheck({
   id: 'corneal-astigmatism-unusual',
   group: 'plausibility',
   summary: 'The two corneal powers differ by more than 5 dioptres.',
-  why: 'So much astigmatism is rare outside disease of the cornea: a digit of K1 or K2 is probably wrong.',
-  whatToDo: 'Compare with the print-out. If it is real, name its cause.',
-  source: 'limit of 5 D: common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  biometry:\n    k1: 38.00 D @ 178' },
-  sound: { note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178' },
   run: ({ preop }, say) => {
     const { k1, k2 } = preop?.biometry ?? {};
     const astigmatism = astigmatismOf(preop?.biometry);
@@ -27,4 +21,13 @@ export const cornealAstigmatismUnusual = operationCheck({
       related: [related(`K2: ${k2.text}`, k2)],
     });
   },
+});
+
+export const aboutCornealAstigmatismUnusual: About = () => ({
+  why: 'So much astigmatism is rare outside disease of the cornea: a digit of K1 or K2 is probably wrong.',
+  whatToDo: 'Compare with the print-out. If it is real, name its cause.',
+  source: 'limit of 5 D: common practice, no source',
+  since: '1.0',
+  faulty: { note: 'preop:\n  biometry:\n    k1: 38.00 D @ 178' },
+  sound: { note: 'preop:\n  biometry:\n    k1: 42.00 D @ 178' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { concentrationOf, massOf, usualDoseOf } from '../support/usual-doses.ts';
 import { rounded } from '../support/words.ts';
 
@@ -8,20 +8,8 @@ export const doseImplausible = operationCheck({
   id: 'dose-implausible',
   group: 'plausibility',
   summary: 'A dose given into or around the eye is not the usual one.',
-  why: 'An intracameral antibiotic ten times too strong destroys the endothelium and the macula; ten times too weak it protects nobody.',
-  whatToDo:
-    'Compare with the drug chart and the dilution. If it was really given, it is an incident: tell the team at once.',
-  source:
-    'ESCRS study, J Cataract Refract Surg 2007;33:978-88 (cefuroxime 1 mg in 0.1 mL); the other drugs from memory of the literature',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 10 mg in 0.1 mL',
-  },
-  sound: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL',
-  },
   run: ({ drugs }, say) => {
     for (const { drug, route, dose } of drugs?.items ?? []) {
       if (drug === undefined || route === undefined || dose === undefined) continue;
@@ -46,6 +34,21 @@ export const doseImplausible = operationCheck({
         message: `Dose: ${dose.text} of ${drug.text} is a dilution of ${rounded(concentration, 2)} mg/mL; usual are ${span(usual.mgPerMl)} mg/mL. Is it right?`,
       });
     }
+  },
+});
+
+export const aboutDoseImplausible: About = () => ({
+  why: 'An intracameral antibiotic ten times too strong destroys the endothelium and the macula; ten times too weak it protects nobody.',
+  whatToDo:
+    'Compare with the drug chart and the dilution. If it was really given, it is an incident: tell the team at once.',
+  source:
+    'ESCRS study, J Cataract Refract Surg 2007;33:978-88 (cefuroxime 1 mg in 0.1 mL); the other drugs from memory of the literature',
+  since: '1.0',
+  faulty: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 10 mg in 0.1 mL',
+  },
+  sound: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL',
   },
 });
 

@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const fellowEyeSame = operationCheck({
   id: 'fellow-eye-same',
   group: 'plausibility',
   summary: 'The two eyes have exactly the same measurements.',
-  why: 'No two eyes agree in length and both meridians: a column of the print-out was copied twice.',
-  whatToDo: 'Copy the right column for each eye.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  fellow-eye:\n    axial-length: 23.61 mm\n    k1: 43.00 D @ 178\n    k2: 43.75 D @ 88' },
-  sound: { note: 'preop:\n  fellow-eye:\n    axial-length: 23.61 mm\n    k1: 43.12 D @ 5\n    k2: 43.62 D @ 95' },
   run: ({ preop }, say) => {
     const { biometry, 'fellow-eye': fellow } = preop ?? {};
     const length = fellow?.['axial-length'];
@@ -29,4 +23,13 @@ export const fellowEyeSame = operationCheck({
       related: [related('this eye', biometry['axial-length'])],
     });
   },
+});
+
+export const aboutFellowEyeSame: About = () => ({
+  why: 'No two eyes agree in length and both meridians: a column of the print-out was copied twice.',
+  whatToDo: 'Copy the right column for each eye.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'preop:\n  fellow-eye:\n    axial-length: 23.61 mm\n    k1: 43.00 D @ 178\n    k2: 43.75 D @ 88' },
+  sound: { note: 'preop:\n  fellow-eye:\n    axial-length: 23.61 mm\n    k1: 43.12 D @ 5\n    k2: 43.62 D @ 95' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { apart, positionOn } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
@@ -10,18 +10,8 @@ export const incisionsInOnePlace = operationCheck({
   id: 'incisions-in-one-place',
   group: 'plausibility',
   summary: 'Two incisions lie in the same place.',
-  why: 'Two wounds a few degrees apart would run into each other: one of the sites is mistyped.',
-  whatToDo: 'Correct the site that is wrong.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal\n  - kind: side-port\n    at: 175°\n    width: 1.0 mm',
-  },
-  sound: {
-    note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal\n  - kind: side-port\n    at: 115°\n    width: 1.0 mm',
-  },
   run: (note, say) => {
     const eye = certainEye(note);
     if (eye === undefined) return;
@@ -39,5 +29,18 @@ export const incisionsInOnePlace = operationCheck({
         related: [related(`the other one: ${near.at.text}`, near.at)],
       });
     }
+  },
+});
+
+export const aboutIncisionsInOnePlace: About = () => ({
+  why: 'Two wounds a few degrees apart would run into each other: one of the sites is mistyped.',
+  whatToDo: 'Correct the site that is wrong.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal\n  - kind: side-port\n    at: 175°\n    width: 1.0 mm',
+  },
+  sound: {
+    note: 'incisions:\n  - kind: main\n    at: temporal\n    width: 2.4 mm\n    plane: clear corneal\n  - kind: side-port\n    at: 115°\n    width: 1.0 mm',
   },
 });

@@ -1,6 +1,6 @@
 import type { Operation } from '@sideport/schemas';
 import { srkT } from '../../calculations/lens-power/srk-t.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has, removesLens } from '../support/course.ts';
 import { differs, implantedLens, plannedLens, samePower } from '../support/lenses.ts';
 import { keratometryOf, lengthOf, meanOf } from '../support/measurements.ts';
@@ -14,18 +14,8 @@ export const lensPowerUnusualForEye = operationCheck({
   id: 'lens-power-unusual-for-eye',
   group: 'plausibility',
   summary: 'The power is far from what an eye of this length and curvature needs.',
-  why: 'A minus power is normal in an extremely long eye and alarming in an average one; a wrong sign, a wrong row or the biometry of another eye looks like this.',
-  whatToDo:
-    'Compare power, length, keratometry and target with the print-out. If they are right, allow the remark with the reason.',
-  source:
-    'Retzlaff, Sanders and Kraff, J Cataract Refract Surg 1990;16:333-40 (SRK/T, from memory), as a rough guide; margins of 4 to 7 D common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'plan:\n  lens:\n    power: -21.5 D\nsafety:\n  lens-verified:\n    power: -21.5 D\nlens:\n  power: -21.5 D',
-  },
-  sound: { note: 'plan:\n  lens:\n    power: +21.5 D' },
   run: (note, say) => {
     const [lens, planned] = [implantedLens(note), plannedLens(note)];
     const power = planned?.power ?? lens?.power;
@@ -56,6 +46,19 @@ export const lensPowerUnusualForEye = operationCheck({
       ],
     });
   },
+});
+
+export const aboutLensPowerUnusualForEye: About = () => ({
+  why: 'A minus power is normal in an extremely long eye and alarming in an average one; a wrong sign, a wrong row or the biometry of another eye looks like this.',
+  whatToDo:
+    'Compare power, length, keratometry and target with the print-out. If they are right, allow the remark with the reason.',
+  source:
+    'Retzlaff, Sanders and Kraff, J Cataract Refract Surg 1990;16:333-40 (SRK/T, from memory), as a rough guide; margins of 4 to 7 D common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'plan:\n  lens:\n    power: -21.5 D\nsafety:\n  lens-verified:\n    power: -21.5 D\nlens:\n  power: -21.5 D',
+  },
+  sound: { note: 'plan:\n  lens:\n    power: +21.5 D' },
 });
 
 const OTHER_OPTICS = ['anterior chamber', 'iris-claw'];

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { listedLens } from '../support/department-lens.ts';
@@ -13,14 +13,8 @@ export const minusLensWithoutOwnConstants = operationCheck({
   id: 'minus-lens-without-own-constants',
   group: 'plausibility',
   summary: 'A minus power was chosen, but the list has no constants for minus powers of this lens.',
-  why: 'Constants of plus lenses do not hold for minus lenses; the eye is left hyperopic.',
-  whatToDo: 'Ask for the published constants for minus powers and add them to the list, or aim more myopic and say so.',
-  source: 'Haigis, J Cataract Refract Surg 2009;35:906-11 (as quoted)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: minus, files: { 'sideport.yaml': '' } },
-  sound: { note: minus },
   run: (note, say, context) => {
     const { department } = context;
     const lens = note.plan?.lens ?? note.lens;
@@ -33,4 +27,13 @@ export const minusLensWithoutOwnConstants = operationCheck({
       related: inDepartment('the constants of the list', listed.constants.$, context),
     });
   },
+});
+
+export const aboutMinusLensWithoutOwnConstants: About = () => ({
+  why: 'Constants of plus lenses do not hold for minus lenses; the eye is left hyperopic.',
+  whatToDo: 'Ask for the published constants for minus powers and add them to the list, or aim more myopic and say so.',
+  source: 'Haigis, J Cataract Refract Surg 2009;35:906-11 (as quoted)',
+  since: '1.0',
+  faulty: { note: minus, files: { 'sideport.yaml': '' } },
+  sound: { note: minus },
 });

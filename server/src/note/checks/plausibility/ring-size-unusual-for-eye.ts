@@ -1,5 +1,5 @@
 import { ringSizeAdvice } from '../../calculations/eye/ring-size.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { lengthOf } from '../support/measurements.ts';
@@ -16,15 +16,8 @@ export const ringSizeUnusualForEye = operationCheck({
   id: 'ring-size-unusual-for-eye',
   group: 'plausibility',
   summary: 'The ring is much smaller or larger than usual for an eye of this length.',
-  why: 'The ends of a ring have to overlap: one too small does not span a large bag.',
-  whatToDo: 'Compare with the packet. The size of the bag counts, not the length alone.',
-  source:
-    'rule of thumb by axial length, common practice, no source; a randomised trial in 120 eyes of 30 mm and more favoured 13/11 over 12/10 mm (seen as an abstract)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: lines('12/10 mm') },
-  sound: { note: lines('13/11 mm') },
   run: (note, say) => {
     const size = note.ring?.size;
     const length = lengthOf(note);
@@ -37,4 +30,14 @@ export const ringSizeUnusualForEye = operationCheck({
       related: [related(`axial length: ${length.text}`, length)],
     });
   },
+});
+
+export const aboutRingSizeUnusualForEye: About = () => ({
+  why: 'The ends of a ring have to overlap: one too small does not span a large bag.',
+  whatToDo: 'Compare with the packet. The size of the bag counts, not the length alone.',
+  source:
+    'rule of thumb by axial length, common practice, no source; a randomised trial in 120 eyes of 30 mm and more favoured 13/11 over 12/10 mm (seen as an abstract)',
+  since: '1.0',
+  faulty: { note: lines('12/10 mm') },
+  sound: { note: lines('13/11 mm') },
 });

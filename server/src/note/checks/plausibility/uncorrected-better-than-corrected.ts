@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { logmarOf } from '../../computing/acuities.ts';
 import { related } from '../support/place.ts';
 
@@ -8,14 +8,8 @@ export const uncorrectedBetterThanCorrected = textCheck({
   id: 'uncorrected-better-than-corrected',
   group: 'plausibility',
   summary: 'The eye is recorded as seeing better without correction than with it.',
-  why: 'Then the two have changed places, or one of them is a slip.',
-  whatToDo: 'Compare with the clinic letter.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  acuity:\n    uncorrected: 6/9' },
-  sound: { note: 'preop:\n  acuity:\n    uncorrected: 6/18' },
   run: (reading, say) => {
     const acuity =
       reading.kind === 'operation'
@@ -33,4 +27,13 @@ export const uncorrectedBetterThanCorrected = textCheck({
       related: [related(`uncorrected: ${uncorrected.text}`, uncorrected)],
     });
   },
+});
+
+export const aboutUncorrectedBetterThanCorrected: About = () => ({
+  why: 'Then the two have changed places, or one of them is a slip.',
+  whatToDo: 'Compare with the clinic letter.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'preop:\n  acuity:\n    uncorrected: 6/9' },
+  sound: { note: 'preop:\n  acuity:\n    uncorrected: 6/18' },
 });

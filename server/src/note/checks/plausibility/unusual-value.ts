@@ -1,5 +1,5 @@
 import type { Place } from '@sideport/schemas';
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { amountOf } from '../../reading/value-remarks.ts';
 import { related } from '../support/place.ts';
 import { walk } from '../support/values.ts';
@@ -8,15 +8,8 @@ export const unusualValue = textCheck({
   id: 'unusual-value',
   group: 'plausibility',
   summary: 'A number is possible but unusual.',
-  why: 'Unusual eyes are real, and slips of a digit look just like them: it is worth a second look.',
-  whatToDo:
-    'Compare with the print-out or the machine. If the number is right, allow the remark; it never stops anything.',
-  source: 'the usual limits of each field, with their source, stand in the description of the format',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  pressure: 61 mmHg' },
-  sound: { note: 'preop:\n  pressure: 16 mmHg' },
   run: (reading, say) => {
     const told = new Map<string, Place[]>();
     for (const { field, plan } of walk(reading).values) {
@@ -34,4 +27,14 @@ export const unusualValue = textCheck({
       if (at !== undefined) say({ at, message, related: others.map((place) => related('here too', place)) });
     }
   },
+});
+
+export const aboutUnusualValue: About = () => ({
+  why: 'Unusual eyes are real, and slips of a digit look just like them: it is worth a second look.',
+  whatToDo:
+    'Compare with the print-out or the machine. If the number is right, allow the remark; it never stops anything.',
+  source: 'the usual limits of each field, with their source, stand in the description of the format',
+  since: '1.0',
+  faulty: { note: 'preop:\n  pressure: 61 mmHg' },
+  sound: { note: 'preop:\n  pressure: 16 mmHg' },
 });

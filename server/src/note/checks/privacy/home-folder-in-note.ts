@@ -1,4 +1,5 @@
-import { privacyCheck } from '../support/private-text.ts';
+import type { About } from '../check.ts';
+import { privacyCheck, takeItOut } from '../support/private-text.ts';
 
 export const homeFolderInNote = privacyCheck({
   id: 'home-folder-in-note',
@@ -6,8 +7,13 @@ export const homeFolderInNote = privacyCheck({
   pattern: /(?:\/home\/|\/Users\/|[A-Z]:\\Users\\)[^\s/\\]+/gu,
 
   summary: 'The text holds the path of a personal folder.',
+});
+
+export const aboutHomeFolderInNote: About = () => ({
   why: 'The folder is called after a person, and the file is not part of the record.',
+  whatToDo: takeItOut,
   source: 'common practice, no source',
+  since: '1.0',
   faulty: { note: 'free-text: print-out in /home/jelm/biometry' },
   sound: { note: 'free-text: print-out in the paper notes' },
 });

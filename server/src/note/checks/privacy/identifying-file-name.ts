@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 
 /** Seven figures and more that are no date: a hospital or a health number. */
 const LONG_RUN = /(?<!\d)(?!(?:19|20|21)\d{2}(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\d|3[01])(?!\d))\d{7,}/u;
@@ -9,14 +9,8 @@ export const identifyingFileName = textCheck({
   id: 'identifying-file-name',
   group: 'privacy',
   summary: 'The name of the file names a person, or holds a long number.',
-  why: 'File names appear in listings, logs and messages where nobody expects a name.',
-  whatToDo: 'Call the file by the id of the note. The old name stays in the history: tell whoever keeps it.',
-  source: '45 CFR 164.514(b)(2) (identifiers to be removed)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'urgency: elective', file: 'Mrs_Elm_4471902.opnote.yaml' },
-  sound: { note: 'urgency: elective', file: 'OP-2031-0102.opnote.yaml' },
   run: (reading, say, { file }) => {
     if (file === null) return;
     const name = file.slice(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
@@ -35,4 +29,13 @@ export const identifyingFileName = textCheck({
       message: `Privacy: the name of this file ${what === 'a person' ? 'names' : 'holds'} ${what}. Call it by the id of the note.`,
     });
   },
+});
+
+export const aboutIdentifyingFileName: About = () => ({
+  why: 'File names appear in listings, logs and messages where nobody expects a name.',
+  whatToDo: 'Call the file by the id of the note. The old name stays in the history: tell whoever keeps it.',
+  source: '45 CFR 164.514(b)(2) (identifiers to be removed)',
+  since: '1.0',
+  faulty: { note: 'urgency: elective', file: 'Mrs_Elm_4471902.opnote.yaml' },
+  sound: { note: 'urgency: elective', file: 'OP-2031-0102.opnote.yaml' },
 });

@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
 const PEOPLE = ['ref', 'by', 'given-by', 'anaesthetist'];
@@ -10,14 +10,8 @@ export const nameInsteadOfReference = textCheck({
   id: 'name-instead-of-reference',
   group: 'privacy',
   summary: 'A name stands where a reference is due.',
-  why: 'References keep names out of every copy of the note, and they do not change with marriage.',
-  whatToDo: 'Write the local reference of the person.',
-  source: '45 CFR 164.514(b)(2) (names); GDPR Art. 4(5)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'anaesthesia:\n  given-by: Anna Linden' },
-  sound: { note: 'anaesthesia:\n  given-by: S-02' },
   run: (reading, say, { status }) => {
     for (const { field, plan } of walk(reading).values) {
       if (plan.notation.name !== 'identifier' || !PEOPLE.includes(keyOf(field.path)) || !NAME.test(field.text))
@@ -29,6 +23,15 @@ export const nameInsteadOfReference = textCheck({
       });
     }
   },
+});
+
+export const aboutNameInsteadOfReference: About = () => ({
+  why: 'References keep names out of every copy of the note, and they do not change with marriage.',
+  whatToDo: 'Write the local reference of the person.',
+  source: '45 CFR 164.514(b)(2) (names); GDPR Art. 4(5)',
+  since: '1.0',
+  faulty: { note: 'anaesthesia:\n  given-by: Anna Linden' },
+  sound: { note: 'anaesthesia:\n  given-by: S-02' },
 });
 
 /** The key of a value; an entry of a list goes by the key of the list. */

@@ -1,4 +1,5 @@
-import { privacyCheck } from '../support/private-text.ts';
+import type { About } from '../check.ts';
+import { privacyCheck, takeItOut } from '../support/private-text.ts';
 
 /** Spaced like a health number it has to pass its check digit: many telephone numbers look alike. */
 function isNational(text: string): boolean {
@@ -17,8 +18,13 @@ export const nationalNumberInNote = privacyCheck({
     /\bNHS\b[^\n\d]{0,12}\d{3} ?\d{3} ?\d{4}\b|(?<![\d-])\d{3}[ -]\d{3}[ -]\d{4}(?![\d-])|(?<![\d-])\d{3}-\d{2}-\d{4}(?![\d-])/gu,
   isMeant: ([number]) => isNational(number),
   summary: 'The text holds a national health or security number.',
+});
+
+export const aboutNationalNumberInNote: About = () => ({
   why: 'Such a number is the person: it opens every other record.',
+  whatToDo: takeItOut,
   source: '45 CFR 164.514(b)(2) (identifiers to be removed); NHS number check digit (modulus 11)',
+  since: '1.0',
   faulty: { note: 'free-text: NHS 943 476 5919' },
   sound: { note: 'free-text: number in the local register' },
 });

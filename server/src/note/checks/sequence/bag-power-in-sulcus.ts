@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { related } from '../support/place.ts';
@@ -15,15 +15,8 @@ export const bagPowerInSulcus = operationCheck({
   id: 'bag-power-in-sulcus',
   group: 'sequence and consequence',
   summary: 'The lens lies in the sulcus with the power planned for the bag.',
-  why: 'In the sulcus the lens lies further forward and acts stronger: the eye is left myopic.',
-  whatToDo: 'Correct power or placement. If the power was left on purpose, allow the remark with the reason.',
-  source:
-    'common practice, no source: 1.5 D less above 28 D, 1 D above 17 D, 0.5 D above 9 D, nothing below; none of it with the optic captured',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, 'safety:\n  lens-verified:\n    power: +21.5 D\nlens:\n  power: +21.5 D') },
-  sound: { note: tornCapsule },
   run: ({ plan, lens }, say) => {
     const [planned, power, placed] = [plan?.lens?.power, lens?.power, lens?.placed];
     if (placed?.value !== 'sulcus' || planned === undefined || power === undefined) return;
@@ -35,4 +28,14 @@ export const bagPowerInSulcus = operationCheck({
       related: [related(`planned for the bag: ${planned.text}`, planned), related('placed: sulcus', placed)],
     });
   },
+});
+
+export const aboutBagPowerInSulcus: About = () => ({
+  why: 'In the sulcus the lens lies further forward and acts stronger: the eye is left myopic.',
+  whatToDo: 'Correct power or placement. If the power was left on purpose, allow the remark with the reason.',
+  source:
+    'common practice, no source: 1.5 D less above 28 D, 1 D above 17 D, 0.5 D above 9 D, nothing below; none of it with the optic captured',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, 'safety:\n  lens-verified:\n    power: +21.5 D\nlens:\n  power: +21.5 D') },
+  sound: { note: tornCapsule },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const consentAfterOperation = operationCheck({
   id: 'consent-after-operation',
   group: 'sequence and consequence',
   summary: 'The consent is dated after the operation.',
-  why: 'A consent given afterwards is none.',
-  whatToDo: 'Compare with the signed form and correct the date.',
-  source: 'WHO Surgical Safety Checklist 2009 (consent confirmed at sign-in)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'safety:\n  consent:\n    date: 2031-05-03' },
-  sound: { note: 'safety:\n  consent:\n    date: 2031-04-08' },
   run: (note, say, context) => {
     const { date, safety } = note;
     const consent = safety?.consent?.date;
@@ -25,4 +19,13 @@ export const consentAfterOperation = operationCheck({
       related: [related(`the operation: ${date.text}`, date)],
     });
   },
+});
+
+export const aboutConsentAfterOperation: About = () => ({
+  why: 'A consent given afterwards is none.',
+  whatToDo: 'Compare with the signed form and correct the date.',
+  source: 'WHO Surgical Safety Checklist 2009 (consent confirmed at sign-in)',
+  since: '1.0',
+  faulty: { note: 'safety:\n  consent:\n    date: 2031-05-03' },
+  sound: { note: 'safety:\n  consent:\n    date: 2031-04-08' },
 });

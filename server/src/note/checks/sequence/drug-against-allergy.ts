@@ -1,5 +1,5 @@
 import type { Field, Operation } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const SEVERE_TO_PENICILLIN =
@@ -37,14 +37,8 @@ export const drugAgainstAllergy = operationCheck({
   id: 'drug-against-allergy',
   group: 'sequence and consequence',
   summary: 'A drug was given, or prescribed, to which an allergy is recorded.',
-  why: 'Anaphylaxis kills; even when nothing happened, the next team has to know.',
-  whatToDo: 'Correct allergy or drug. If it was given knowingly, say so with the reason and allow the remark.',
-  source: 'WHO Surgical Safety Checklist 2009 (known allergy); cross-reactions from memory of the literature',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'patient:\n  allergies:\n    - cefuroxime' },
-  sound: { note: 'patient:\n  allergies:\n    - latex' },
   run: (note, say) => {
     for (const allergy of note.patient?.allergies?.items ?? []) {
       const given = drugsOf(note);
@@ -63,6 +57,15 @@ export const drugAgainstAllergy = operationCheck({
       });
     }
   },
+});
+
+export const aboutDrugAgainstAllergy: About = () => ({
+  why: 'Anaphylaxis kills; even when nothing happened, the next team has to know.',
+  whatToDo: 'Correct allergy or drug. If it was given knowingly, say so with the reason and allow the remark.',
+  source: 'WHO Surgical Safety Checklist 2009 (known allergy); cross-reactions from memory of the literature',
+  since: '1.0',
+  faulty: { note: 'patient:\n  allergies:\n    - cefuroxime' },
+  sound: { note: 'patient:\n  allergies:\n    - latex' },
 });
 
 function drugsOf({ drugs, anaesthesia, antisepsis, 'after-care': care }: Operation): Field<string>[] {

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const lines = (inserted: string): string =>
@@ -8,14 +8,8 @@ export const earlyRingWithIntactZonule = operationCheck({
   id: 'early-ring-with-intact-zonule',
   group: 'sequence and consequence',
   summary: 'The ring went in before the cortex was out, although the zonule is recorded as intact.',
-  why: 'An early ring traps the cortex and makes its removal hard; it is worth that only when the zonule gives way.',
-  whatToDo: 'Correct time or zonule; if the ring went in early on purpose, allow the remark with the reason.',
-  source: 'common practice, no source (“as late as you can, as early as you must”)',
   severity: 'info',
-  since: '1.0',
   allowable: true,
-  faulty: { note: lines('before cortex removal') },
-  sound: { note: lines('after cortex removal') },
   run: ({ ring, 'capsule-state': state }, say) => {
     const inserted = ring?.inserted;
     const zonule = state?.zonule;
@@ -27,4 +21,13 @@ export const earlyRingWithIntactZonule = operationCheck({
       related: [related('the zonule: intact', zonule)],
     });
   },
+});
+
+export const aboutEarlyRingWithIntactZonule: About = () => ({
+  why: 'An early ring traps the cortex and makes its removal hard; it is worth that only when the zonule gives way.',
+  whatToDo: 'Correct time or zonule; if the ring went in early on purpose, allow the remark with the reason.',
+  source: 'common practice, no source (“as late as you can, as early as you must”)',
+  since: '1.0',
+  faulty: { note: lines('before cortex removal') },
+  sound: { note: lines('after cortex removal') },
 });

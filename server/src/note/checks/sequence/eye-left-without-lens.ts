@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 const lines = (why: string): string =>
@@ -8,14 +8,8 @@ export const eyeLeftWithoutLens = operationCheck({
   id: 'eye-left-without-lens',
   group: 'sequence and consequence',
   summary: 'The eye was left without a lens, and nothing says why.',
-  why: 'A planned lens that was not implanted is a decision that the next surgeon has to understand.',
-  whatToDo: 'Say why in “changed-because” or in words with the lens, and what is planned.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (findings and the procedure carried out)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: lines('') },
-  sound: { note: lines(', changed-because: the bag could not hold a lens') },
   run: ({ lens, plan }, say) => {
     const placed = lens?.placed;
     if (placed?.value !== 'none' || lens?.['changed-because'] !== undefined || lens?.text !== undefined) return;
@@ -27,4 +21,13 @@ export const eyeLeftWithoutLens = operationCheck({
       related: [related(`planned: ${planned.text}`, planned)],
     });
   },
+});
+
+export const aboutEyeLeftWithoutLens: About = () => ({
+  why: 'A planned lens that was not implanted is a decision that the next surgeon has to understand.',
+  whatToDo: 'Say why in “changed-because” or in words with the lens, and what is planned.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (findings and the procedure carried out)',
+  since: '1.0',
+  faulty: { note: lines('') },
+  sound: { note: lines(', changed-because: the bag could not hold a lens') },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { complicationOf } from '../support/course.ts';
 import { related } from '../support/place.ts';
 import { looksAtRetina, reviewsWithout } from '../support/reviews.ts';
@@ -10,14 +10,8 @@ export const fragmentWithoutReferral = operationCheck({
   id: 'fragment-without-referral',
   group: 'sequence and consequence',
   summary: 'A lens fragment fell into the vitreous, and nobody of the retina is to see the eye.',
-  why: 'A fragment left behind inflames the eye and raises the pressure; it is removed within days.',
-  whatToDo: 'Plan the review by the retina team and write when.',
-  source: 'common practice, no source',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: lines('refraction') },
-  sound: { note: lines('retina team, vitrectomy for the fragment') },
   run: (note, say) => {
     const fragment = complicationOf(note, 'lens fragment into vitreous', 'retained fragment')?.what;
     if (fragment === undefined) return;
@@ -32,4 +26,13 @@ export const fragmentWithoutReferral = operationCheck({
       related: [related('the complication', fragment)],
     });
   },
+});
+
+export const aboutFragmentWithoutReferral: About = () => ({
+  why: 'A fragment left behind inflames the eye and raises the pressure; it is removed within days.',
+  whatToDo: 'Plan the review by the retina team and write when.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: lines('refraction') },
+  sound: { note: lines('retina team, vitrectomy for the fragment') },
 });

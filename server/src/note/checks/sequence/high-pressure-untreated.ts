@@ -1,5 +1,5 @@
 import type { Field, Quantity } from '@sideport/schemas';
-import { textCheck, type CheckContext } from '../check.ts';
+import { textCheck, type CheckContext, type About } from '../check.ts';
 
 const HIGH = 30;
 
@@ -7,19 +7,22 @@ export const highPressureUntreated = textCheck({
   id: 'high-pressure-untreated',
   group: 'sequence and consequence',
   summary: 'The pressure was high at the end, or at the visit, and nothing was done about it.',
-  why: 'A pressure over 30 mmHg harms the optic nerve within days, sooner in glaucoma and in high myopia.',
-  whatToDo: 'Record what was given or done, and when the pressure is measured again; or correct the number.',
-  source: 'common practice, no source: more than 30 mmHg',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'follow-up', note: 'pressure: 36 mmHg\ntreatment: steroid drops to stop' },
-  sound: { base: 'follow-up', note: 'pressure: 26 mmHg\ntreatment: steroid drops to stop' },
   run: (reading, say) => {
     const found = untreated(reading);
     if (found === undefined) return;
     say({ at: found, message: `Pressure: ${found.text}, but neither treatment nor another measurement is recorded.` });
   },
+});
+
+export const aboutHighPressureUntreated: About = () => ({
+  why: 'A pressure over 30 mmHg harms the optic nerve within days, sooner in glaucoma and in high myopia.',
+  whatToDo: 'Record what was given or done, and when the pressure is measured again; or correct the number.',
+  source: 'common practice, no source: more than 30 mmHg',
+  since: '1.0',
+  faulty: { base: 'follow-up', note: 'pressure: 36 mmHg\ntreatment: steroid drops to stop' },
+  sound: { base: 'follow-up', note: 'pressure: 26 mmHg\ntreatment: steroid drops to stop' },
 });
 
 const TREATED = /pressure|acetazol|timolol|brimonid|dorzol|brinzol|latanop|apraclon|glaucoma|drops to lower/iu;

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { longLength } from '../support/measurements.ts';
@@ -9,14 +9,8 @@ export const longEyePeripheryNotExamined = operationCheck({
   id: 'long-eye-periphery-not-examined',
   group: 'sequence and consequence',
   summary: 'In a long eye the peripheral retina was not examined before the operation, or nothing is recorded of it.',
-  why: 'Lattice, holes and tears are common in long eyes and can be treated before.',
-  whatToDo: 'Record the periphery. Where it cannot be seen, write “view: no view”.',
-  source: 'common practice, no source; Laube 2017, PLoS One (detachment after operations on long eyes)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'preop:\n  fundus:\n    periphery: not done') },
-  sound: { note: composeNote(longEye, 'preop:\n  fundus:\n    periphery: [lattice]') },
   run: (note, say, context) => {
     const length = longLength(note, context);
     const fundus = note.preop?.fundus;
@@ -33,4 +27,13 @@ export const longEyePeripheryNotExamined = operationCheck({
       related: [related(`axial length: ${length.text}`, length)],
     });
   },
+});
+
+export const aboutLongEyePeripheryNotExamined: About = () => ({
+  why: 'Lattice, holes and tears are common in long eyes and can be treated before.',
+  whatToDo: 'Record the periphery. Where it cannot be seen, write “view: no view”.',
+  source: 'common practice, no source; Laube 2017, PLoS One (detachment after operations on long eyes)',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'preop:\n  fundus:\n    periphery: not done') },
+  sound: { note: composeNote(longEye, 'preop:\n  fundus:\n    periphery: [lattice]') },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { longLength } from '../support/measurements.ts';
@@ -8,14 +8,8 @@ export const longEyeWithoutCounselling = operationCheck({
   id: 'long-eye-without-counselling',
   group: 'sequence and consequence',
   summary: 'Nothing records that a patient with a long eye was told of the risk of retinal detachment.',
-  why: 'It is the risk that a highly myopic patient would most want to know, and the warning signs have to be known for life.',
-  whatToDo: 'Record it under “counselling” when it was said; if it was not, say it and write a late entry.',
-  source: 'Laube 2017, PLoS One (10.2 % for 25 to 28.9 mm under 61 years); duty to inform, common practice',
   severity: 'info',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'preop:\n  counselling:\n    - glasses for reading afterwards') },
-  sound: { note: longEye },
   run: (note, say, context) => {
     const length = longLength(note, context);
     const { preop } = note;
@@ -27,4 +21,13 @@ export const longEyeWithoutCounselling = operationCheck({
       related: [related(`axial length: ${length.text}`, length)],
     });
   },
+});
+
+export const aboutLongEyeWithoutCounselling: About = () => ({
+  why: 'It is the risk that a highly myopic patient would most want to know, and the warning signs have to be known for life.',
+  whatToDo: 'Record it under “counselling” when it was said; if it was not, say it and write a late entry.',
+  source: 'Laube 2017, PLoS One (10.2 % for 25 to 28.9 mm under 61 years); duty to inform, common practice',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'preop:\n  counselling:\n    - glasses for reading afterwards') },
+  sound: { note: longEye },
 });

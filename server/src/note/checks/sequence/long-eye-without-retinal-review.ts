@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { complicationOf, removesLens } from '../support/course.ts';
@@ -10,15 +10,8 @@ export const longEyeWithoutRetinalReview = operationCheck({
   id: 'long-eye-without-retinal-review',
   group: 'sequence and consequence',
   summary: 'A long eye was operated, and no review of the peripheral retina is planned.',
-  why: 'The risk of retinal detachment grows with every millimetre, and lasts for years.',
-  whatToDo: 'Plan a dilated examination of the peripheral retina and write when it is due.',
-  source:
-    'Petousis et al., Br J Ophthalmol 2016;100:1461 (hazard ratio 4 over 25 mm); Laube 2017, PLoS One (1.42 per mm)',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'reviews:\n  - what: pressure\n    due: 1 day') },
-  sound: { note: longEye },
   run: (note, say, context) => {
     const length = longLength(note, context);
     if (length === undefined || !removesLens(note)) return;
@@ -33,4 +26,14 @@ export const longEyeWithoutRetinalReview = operationCheck({
       related: [related(`axial length: ${length.text}`, length)],
     });
   },
+});
+
+export const aboutLongEyeWithoutRetinalReview: About = () => ({
+  why: 'The risk of retinal detachment grows with every millimetre, and lasts for years.',
+  whatToDo: 'Plan a dilated examination of the peripheral retina and write when it is due.',
+  source:
+    'Petousis et al., Br J Ophthalmol 2016;100:1461 (hazard ratio 4 over 25 mm); Laube 2017, PLoS One (1.42 per mm)',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'reviews:\n  - what: pressure\n    due: 1 day') },
+  sound: { note: longEye },
 });

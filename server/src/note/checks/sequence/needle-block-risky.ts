@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { has } from '../support/course.ts';
@@ -9,14 +9,8 @@ export const needleBlockRisky = operationCheck({
   id: 'needle-block-risky',
   group: 'sequence and consequence',
   summary: 'A needle block is planned or was given in a long eye, or under an anticoagulant.',
-  why: 'A needle perforates a long eye more easily, above all one with a staphyloma, and bleeds behind the eye under an anticoagulant.',
-  whatToDo: 'Consider topical or sub-Tenon anaesthesia; if the block was weighed against them, say so in words.',
-  source: 'joint guidelines on local anaesthesia for ophthalmic surgery (RCoA and RCOphth 2012; from memory)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(longEye, 'plan:\n  anaesthesia: [retrobulbar]\nanaesthesia:\n  kinds: [retrobulbar]') },
-  sound: { note: longEye },
   run: (note, say, context) => {
     const given = has(note.anaesthesia?.kinds, 'retrobulbar', 'peribulbar');
     const block =
@@ -38,4 +32,13 @@ export const needleBlockRisky = operationCheck({
       related: [related(reason.words, reason.place)],
     });
   },
+});
+
+export const aboutNeedleBlockRisky: About = () => ({
+  why: 'A needle perforates a long eye more easily, above all one with a staphyloma, and bleeds behind the eye under an anticoagulant.',
+  whatToDo: 'Consider topical or sub-Tenon anaesthesia; if the block was weighed against them, say so in words.',
+  source: 'joint guidelines on local anaesthesia for ophthalmic surgery (RCoA and RCOphth 2012; from memory)',
+  since: '1.0',
+  faulty: { note: composeNote(longEye, 'plan:\n  anaesthesia: [retrobulbar]\nanaesthesia:\n  kinds: [retrobulbar]') },
+  sound: { note: longEye },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { listedLens } from '../support/department-lens.ts';
@@ -8,14 +8,8 @@ export const onePieceLensInSulcus = operationCheck({
   id: 'one-piece-lens-in-sulcus',
   group: 'sequence and consequence',
   summary: 'A one-piece acrylic lens lies in the sulcus.',
-  why: 'Its thick square edge chafes the iris: pigment, bleeding and pressure follow.',
-  whatToDo: 'Correct pieces or placement. If it is so, say why and plan the pressure.',
-  source: 'Chang et al., J Cataract Refract Surg 2009;35:1445-58 (from memory)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, 'lens:\n  pieces: 1') },
-  sound: { note: tornCapsule },
   run: ({ lens }, say, { department }) => {
     const placed = lens?.placed;
     const pieces = lens?.pieces;
@@ -31,4 +25,13 @@ export const onePieceLensInSulcus = operationCheck({
       related: [related('pieces: 1', pieces)],
     });
   },
+});
+
+export const aboutOnePieceLensInSulcus: About = () => ({
+  why: 'Its thick square edge chafes the iris: pigment, bleeding and pressure follow.',
+  whatToDo: 'Correct pieces or placement. If it is so, say why and plan the pressure.',
+  source: 'Chang et al., J Cataract Refract Surg 2009;35:1445-58 (from memory)',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, 'lens:\n  pieces: 1') },
+  sound: { note: tornCapsule },
 });

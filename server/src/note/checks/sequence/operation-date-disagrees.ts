@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { datesOf } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 import { listed } from '../support/words.ts';
@@ -7,14 +7,8 @@ export const operationDateDisagrees = operationCheck({
   id: 'operation-date-disagrees',
   group: 'sequence and consequence',
   summary: 'The date of the operation does not fit several other dates of the note.',
-  why: 'Then the date of the operation itself is probably the slip, and with it every interval counted from it.',
-  whatToDo: 'Compare with the theatre log and correct the date.',
-  source: 'calendar arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'date: 2030-04-08' },
-  sound: { note: 'date: 2031-04-08' },
   run: (note, say, context) => {
     const { date } = note;
     const { misfits } = datesOf(note, context);
@@ -25,4 +19,13 @@ export const operationDateDisagrees = operationCheck({
       related: misfits.map(({ what, at }) => related(what, at)),
     });
   },
+});
+
+export const aboutOperationDateDisagrees: About = () => ({
+  why: 'Then the date of the operation itself is probably the slip, and with it every interval counted from it.',
+  whatToDo: 'Compare with the theatre log and correct the date.',
+  source: 'calendar arithmetic',
+  since: '1.0',
+  faulty: { note: 'date: 2030-04-08' },
+  sound: { note: 'date: 2031-04-08' },
 });

@@ -1,18 +1,12 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { headOf, related } from '../support/place.ts';
 
 export const plannedButOperated = operationCheck({
   id: 'planned-but-operated',
   group: 'sequence and consequence',
   summary: 'The status is “planned”, but the note tells of an operation that took place.',
-  why: 'A plan is asked for little: the gaps of a real operation would go unremarked.',
-  whatToDo: 'Set the status to “draft” as soon as the operation has begun.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'status: planned' },
-  sound: { note: 'status: final' },
   run: (note, say, context) => {
     const { status, finish } = note;
     if (status?.value !== 'planned') return;
@@ -24,4 +18,13 @@ export const plannedButOperated = operationCheck({
       related: [related('what was done', headOf(done, context))],
     });
   },
+});
+
+export const aboutPlannedButOperated: About = () => ({
+  why: 'A plan is asked for little: the gaps of a real operation would go unremarked.',
+  whatToDo: 'Set the status to “draft” as soon as the operation has begun.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'status: planned' },
+  sound: { note: 'status: final' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const reviewBeforeOperation = operationCheck({
   id: 'review-before-operation',
   group: 'sequence and consequence',
   summary: 'A review is dated before the operation.',
-  why: 'A review of which the date is past never takes place.',
-  whatToDo: 'Correct the date, or write how long after the operation it is due: 1 day, 4 weeks.',
-  source: 'calendar arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2030-05-06' },
-  sound: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2031-05-06' },
   run: (note, say, context) => {
     const { date, reviews } = note;
     if (date === undefined || dateInDoubt(note, context)) return;
@@ -26,4 +20,13 @@ export const reviewBeforeOperation = operationCheck({
       });
     }
   },
+});
+
+export const aboutReviewBeforeOperation: About = () => ({
+  why: 'A review of which the date is past never takes place.',
+  whatToDo: 'Correct the date, or write how long after the operation it is due: 1 day, 4 weeks.',
+  source: 'calendar arithmetic',
+  since: '1.0',
+  faulty: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2030-05-06' },
+  sound: { note: 'reviews:\n  - what: refraction and pressure\n    due: 2031-05-06' },
 });

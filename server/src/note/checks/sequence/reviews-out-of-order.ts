@@ -1,5 +1,5 @@
 import type { Due, Field } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { daysBetween, later } from '../support/dates.ts';
 import { related } from '../support/place.ts';
 
@@ -7,14 +7,8 @@ export const reviewsOutOfOrder = operationCheck({
   id: 'reviews-out-of-order',
   group: 'sequence and consequence',
   summary: 'The reviews are not written in the order in which they are due.',
-  why: 'A later review before an earlier one is usually a slip of the date, and the earlier one is missed.',
-  whatToDo: 'Look at both dates; then write the reviews in the order in which they are due.',
-  source: 'common practice, no source',
   severity: 'info',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'reviews:\n  - what: refraction\n    due: 4 weeks\n  - what: pressure\n    due: 1 day' },
-  sound: { note: 'reviews:\n  - what: pressure\n    due: 1 day\n  - what: refraction\n    due: 4 weeks' },
   run: ({ date, reviews }, say) => {
     if (date === undefined) return;
     let before: Field<Due> | undefined;
@@ -40,6 +34,15 @@ export const reviewsOutOfOrder = operationCheck({
       before = due;
     }
   },
+});
+
+export const aboutReviewsOutOfOrder: About = () => ({
+  why: 'A later review before an earlier one is usually a slip of the date, and the earlier one is missed.',
+  whatToDo: 'Look at both dates; then write the reviews in the order in which they are due.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'reviews:\n  - what: refraction\n    due: 4 weeks\n  - what: pressure\n    due: 1 day' },
+  sound: { note: 'reviews:\n  - what: pressure\n    due: 1 day\n  - what: refraction\n    due: 4 weeks' },
 });
 
 function dayOf(due: Due, date: string): string | undefined {

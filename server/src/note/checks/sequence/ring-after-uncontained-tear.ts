@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { related } from '../support/place.ts';
@@ -10,15 +10,8 @@ export const ringAfterUncontainedTear = operationCheck({
   id: 'ring-after-uncontained-tear',
   group: 'sequence and consequence',
   summary: 'A tension ring was placed in a bag with a tear that is not contained.',
-  why: 'The ring spreads the bag and drives the tear on: an uncontained tear of either capsule speaks against it.',
-  whatToDo:
-    'Correct the one that is wrong. If the ring was placed all the same, give the account and allow the remark.',
-  source: 'published contraindication of tension rings, from memory; common practice',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, ring) },
-  sound: { note: composeNote(tornCapsule, ring.replace('capsular bag', 'sulcus')) },
   run: ({ ring: used, 'capsule-state': state }, say) => {
     if (used?.used?.value !== true || used.placed?.value === 'sulcus' || used.kind?.value === 'tension segment') return;
     if (used.result?.value === 'removed again') return;
@@ -35,4 +28,14 @@ export const ringAfterUncontainedTear = operationCheck({
       related: [related(`the capsule: ${tear.value}`, tear)],
     });
   },
+});
+
+export const aboutRingAfterUncontainedTear: About = () => ({
+  why: 'The ring spreads the bag and drives the tear on: an uncontained tear of either capsule speaks against it.',
+  whatToDo:
+    'Correct the one that is wrong. If the ring was placed all the same, give the account and allow the remark.',
+  source: 'published contraindication of tension rings, from memory; common practice',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, ring) },
+  sound: { note: composeNote(tornCapsule, ring.replace('capsular bag', 'sulcus')) },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { complicationOf } from '../support/course.ts';
@@ -9,14 +9,8 @@ export const ruptureWithoutEarlyReview = operationCheck({
   id: 'rupture-without-early-review',
   group: 'sequence and consequence',
   summary: 'The capsule was torn, and the eye is not to be seen within the first days.',
-  why: 'Pressure, inflammation and infection are more frequent after a capsule tear, and they come early.',
-  whatToDo: 'Plan a review for the next days and write when.',
-  source: 'Day et al., Eye 2015;29:552-60 (endophthalmitis 8-fold after rupture); common practice',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, 'reviews:\n  - what: dilated retina\n    due: 2 weeks') },
-  sound: { note: tornCapsule },
   run: (note, say) => {
     const { date } = note;
     const rupture = note['capsule-state']?.posterior;
@@ -32,4 +26,13 @@ export const ruptureWithoutEarlyReview = operationCheck({
       related: [related('the tear', torn)],
     });
   },
+});
+
+export const aboutRuptureWithoutEarlyReview: About = () => ({
+  why: 'Pressure, inflammation and infection are more frequent after a capsule tear, and they come early.',
+  whatToDo: 'Plan a review for the next days and write when.',
+  source: 'Day et al., Eye 2015;29:552-60 (endophthalmitis 8-fold after rupture); common practice',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, 'reviews:\n  - what: dilated retina\n    due: 2 weeks') },
+  sound: { note: tornCapsule },
 });

@@ -1,5 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { operationCheck, type CheckContext } from '../check.ts';
+import { operationCheck, type CheckContext, type About } from '../check.ts';
 import { longLength } from '../support/measurements.ts';
 import { inDepartment, headOf } from '../support/place.ts';
 import { suturesOf } from '../support/sutures.ts';
@@ -10,17 +10,8 @@ export const scheduledReviewMissing = operationCheck({
   id: 'scheduled-review-missing',
   group: 'sequence and consequence',
   summary: 'A review that the department plans after such an operation is not planned.',
-  why: 'The schedule exists so that nobody has to remember it.',
-  whatToDo: 'Add the review; if the patient does not need it, allow the remark with the reason.',
-  source: 'the department’s own schedule',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'reviews:\n  - what: pressure\n    due: 1 day', files: { 'sideport.yaml': schedule } },
-  sound: {
-    note: 'reviews:\n  - what: refraction and pressure\n    due: 4 weeks',
-    files: { 'sideport.yaml': schedule },
-  },
   run: (note, say, context) => {
     const { reviews } = note;
     if (reviews === undefined) return;
@@ -40,6 +31,18 @@ export const scheduledReviewMissing = operationCheck({
         related: inDepartment('the review schedule', what, context),
       });
     }
+  },
+});
+
+export const aboutScheduledReviewMissing: About = () => ({
+  why: 'The schedule exists so that nobody has to remember it.',
+  whatToDo: 'Add the review; if the patient does not need it, allow the remark with the reason.',
+  source: 'the department’s own schedule',
+  since: '1.0',
+  faulty: { note: 'reviews:\n  - what: pressure\n    due: 1 day', files: { 'sideport.yaml': schedule } },
+  sound: {
+    note: 'reviews:\n  - what: refraction and pressure\n    due: 4 weeks',
+    files: { 'sideport.yaml': schedule },
   },
 });
 

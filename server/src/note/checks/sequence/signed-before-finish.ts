@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { minuteOf } from '../support/clock.ts';
 import { dayOf } from '../support/dates.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
@@ -8,14 +8,8 @@ export const signedBeforeFinish = operationCheck({
   id: 'signed-before-finish',
   group: 'sequence and consequence',
   summary: 'The note was signed before the operation was over.',
-  why: 'Nobody can sign for what has not happened yet.',
-  whatToDo: 'Correct the time of the signature, or the date and finish of the operation.',
-  source: '42 CFR 482.24(c)(1) (dated, timed, authenticated; as quoted)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'signed:\n  - by: S-02\n    meaning: author\n    at: 2031-04-08T09:48+01:00' },
-  sound: { note: 'signed:\n  - by: S-02\n    meaning: author\n    at: 2031-04-08T10:48+01:00' },
   run: (note, say, context) => {
     const { date, finish, signed } = note;
     if (dateInDoubt(note, context)) return;
@@ -35,4 +29,13 @@ export const signedBeforeFinish = operationCheck({
       });
     }
   },
+});
+
+export const aboutSignedBeforeFinish: About = () => ({
+  why: 'Nobody can sign for what has not happened yet.',
+  whatToDo: 'Correct the time of the signature, or the date and finish of the operation.',
+  source: '42 CFR 482.24(c)(1) (dated, timed, authenticated; as quoted)',
+  since: '1.0',
+  faulty: { note: 'signed:\n  - by: S-02\n    meaning: author\n    at: 2031-04-08T09:48+01:00' },
+  sound: { note: 'signed:\n  - by: S-02\n    meaning: author\n    at: 2031-04-08T10:48+01:00' },
 });

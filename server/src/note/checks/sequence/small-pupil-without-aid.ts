@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has, removesLens } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -8,16 +8,8 @@ export const smallPupilWithoutAid = operationCheck({
   id: 'small-pupil-without-aid',
   group: 'sequence and consequence',
   summary: 'The pupil was small, and no aid is recorded.',
-  why: 'A small pupil is a risk factor of capsule rupture; how it was managed belongs in the record.',
-  whatToDo: 'Record the aid, or allow the remark when the pupil was wide enough in theatre.',
-  source: 'Narendran et al., Eye 2009;23:31-7 (small pupil as risk factor); limit of 5 mm common practice, no source',
   severity: 'info',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'difficulty: [small pupil]' },
-  sound: {
-    note: 'difficulty: [small pupil]\npreop:\n  pupil: 4.5 mm\npupil-aid:\n  - kind: iris hooks\n    count: 4\n    reason: pupil 4.5 mm',
-  },
   run: (note, say) => {
     const none = note.$.said['pupil-aid'];
     const pupil = note.preop?.pupil;
@@ -29,5 +21,16 @@ export const smallPupilWithoutAid = operationCheck({
       message: `Pupil: “none” is recorded as aid, although the pupil was small${small === pupil ? ` (${small.text})` : ''}. Was it wide enough in theatre?`,
       related: [related(`the pupil: ${small.text}`, small)],
     });
+  },
+});
+
+export const aboutSmallPupilWithoutAid: About = () => ({
+  why: 'A small pupil is a risk factor of capsule rupture; how it was managed belongs in the record.',
+  whatToDo: 'Record the aid, or allow the remark when the pupil was wide enough in theatre.',
+  source: 'Narendran et al., Eye 2009;23:31-7 (small pupil as risk factor); limit of 5 mm common practice, no source',
+  since: '1.0',
+  faulty: { note: 'difficulty: [small pupil]' },
+  sound: {
+    note: 'difficulty: [small pupil]\npreop:\n  pupil: 4.5 mm\npupil-aid:\n  - kind: iris hooks\n    count: 4\n    reason: pupil 4.5 mm',
   },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 import { suturesOf } from '../support/sutures.ts';
@@ -10,14 +10,8 @@ export const sutureRemovalBeforeOperation = operationCheck({
   id: 'suture-removal-before-operation',
   group: 'sequence and consequence',
   summary: 'A suture is to be removed before the operation.',
-  why: 'The date is wrong, and the suture will be forgotten.',
-  whatToDo: 'Correct the date.',
-  source: 'calendar arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: lines('2030-05-20') },
-  sound: { note: lines('2031-05-20') },
   run: (note, say, context) => {
     const { date } = note;
     if (date === undefined || dateInDoubt(note, context)) return;
@@ -31,4 +25,13 @@ export const sutureRemovalBeforeOperation = operationCheck({
       });
     }
   },
+});
+
+export const aboutSutureRemovalBeforeOperation: About = () => ({
+  why: 'The date is wrong, and the suture will be forgotten.',
+  whatToDo: 'Correct the date.',
+  source: 'calendar arithmetic',
+  since: '1.0',
+  faulty: { note: lines('2030-05-20') },
+  sound: { note: lines('2031-05-20') },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { minuteOf, outOfLine, timesOf, type TimedEvent } from '../support/clock.ts';
 
@@ -9,14 +9,8 @@ export const timesOutOfOrder = operationCheck({
   id: 'times-out-of-order',
   group: 'sequence and consequence',
   summary: 'Sign-in, time-out, start, finish and sign-out do not follow each other.',
-  why: 'A time-out after the first incision was no time-out; usually a time is mistyped.',
-  whatToDo: 'Compare with the theatre log and correct the time that is wrong.',
-  source: 'WHO Surgical Safety Checklist 2009 (order of the three pauses)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'safety:\n  time-out:\n    time: 10:11' },
-  sound: { note: 'safety:\n  time-out:\n    time: 10:04' },
   run: (note, say) => {
     const events = timesOf(note);
     if (events.some(({ at }) => minuteOf(at.value) >= LATE_EVENING)) return;
@@ -40,6 +34,15 @@ export const timesOutOfOrder = operationCheck({
       related: [related(`the finish: ${finish.text}`, finish)],
     });
   },
+});
+
+export const aboutTimesOutOfOrder: About = () => ({
+  why: 'A time-out after the first incision was no time-out; usually a time is mistyped.',
+  whatToDo: 'Compare with the theatre log and correct the time that is wrong.',
+  source: 'WHO Surgical Safety Checklist 2009 (order of the three pauses)',
+  since: '1.0',
+  faulty: { note: 'safety:\n  time-out:\n    time: 10:11' },
+  sound: { note: 'safety:\n  time-out:\n    time: 10:04' },
 });
 
 /** The nearest event that stands on the wrong side of this one. */

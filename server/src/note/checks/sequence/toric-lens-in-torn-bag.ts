@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { isToric } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -11,14 +11,8 @@ export const toricLensInTornBag = operationCheck({
   id: 'toric-lens-in-torn-bag',
   group: 'sequence and consequence',
   summary: 'A toric lens was implanted although the capsule does not hold it firmly.',
-  why: 'A toric lens corrects only as long as it does not turn; in a torn bag or in the sulcus it turns.',
-  whatToDo: 'Correct the one that is wrong, or say why the axis is expected to hold.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: `capsule-state:\n  anterior: torn, uncontained\n${torn}\n${toric}` },
-  sound: { note: `capsule-state:\n  anterior: torn, contained\n${torn}\n${toric}` },
   run: ({ lens, 'capsule-state': state }, say) => {
     if (lens?.kind === undefined || !isToric(lens.kind.value)) return;
     const against = [
@@ -35,4 +29,13 @@ export const toricLensInTornBag = operationCheck({
       related: [related(against[0], against[1])],
     });
   },
+});
+
+export const aboutToricLensInTornBag: About = () => ({
+  why: 'A toric lens corrects only as long as it does not turn; in a torn bag or in the sulcus it turns.',
+  whatToDo: 'Correct the one that is wrong, or say why the axis is expected to hold.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: `capsule-state:\n  anterior: torn, uncontained\n${torn}\n${toric}` },
+  sound: { note: `capsule-state:\n  anterior: torn, contained\n${torn}\n${toric}` },
 });

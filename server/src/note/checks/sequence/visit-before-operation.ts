@@ -1,18 +1,12 @@
-import { followUpCheck } from '../check.ts';
+import { followUpCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const visitBeforeOperation = followUpCheck({
   id: 'visit-before-operation',
   group: 'sequence and consequence',
   summary: 'The visit is dated before the operation.',
-  why: 'A digit of one of the dates is wrong, or the visit points to another operation.',
-  whatToDo: 'Correct the date or the id.',
-  source: 'calendar arithmetic',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { base: 'follow-up', note: 'date: 2031-03-06' },
-  sound: { base: 'follow-up', note: 'date: 2031-05-06' },
   run: ({ date }, say, { operation, operationFile }) => {
     const operated = operation?.date;
     if (date === undefined || operated === undefined || date.value >= operated.value) return;
@@ -22,4 +16,13 @@ export const visitBeforeOperation = followUpCheck({
       related: [related(`the operation: ${operated.text}`, operated, operationFile)],
     });
   },
+});
+
+export const aboutVisitBeforeOperation: About = () => ({
+  why: 'A digit of one of the dates is wrong, or the visit points to another operation.',
+  whatToDo: 'Correct the date or the id.',
+  source: 'calendar arithmetic',
+  since: '1.0',
+  faulty: { base: 'follow-up', note: 'date: 2031-03-06' },
+  sound: { base: 'follow-up', note: 'date: 2031-05-06' },
 });

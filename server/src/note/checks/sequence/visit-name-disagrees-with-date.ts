@@ -1,4 +1,4 @@
-import { followUpCheck } from '../check.ts';
+import { followUpCheck, type About } from '../check.ts';
 import { daysBetween } from '../support/dates.ts';
 import { related } from '../support/place.ts';
 import { counted } from '../support/words.ts';
@@ -18,14 +18,8 @@ export const visitNameDisagreesWithDate = followUpCheck({
   id: 'visit-name-disagrees-with-date',
   group: 'sequence and consequence',
   summary: 'The name of the visit does not fit the days since the operation.',
-  why: 'Outcomes are counted by the name: a first-day acuity counted at one month spoils the audit.',
-  whatToDo: 'Correct the name of the visit, or the date.',
-  source: 'ICHOM cataract set (follow-up around one month); spans common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'follow-up', note: 'visit: day 1' },
-  sound: { base: 'follow-up', note: 'visit: month 1' },
   run: ({ date, visit }, say, { operation, operationFile, today }) => {
     const operated = operation?.date;
     if (date === undefined || visit === undefined || operated === undefined) return;
@@ -40,4 +34,13 @@ export const visitNameDisagreesWithDate = followUpCheck({
       related: [related(`the operation: ${operated.text}`, operated, operationFile)],
     });
   },
+});
+
+export const aboutVisitNameDisagreesWithDate: About = () => ({
+  why: 'Outcomes are counted by the name: a first-day acuity counted at one month spoils the audit.',
+  whatToDo: 'Correct the name of the visit, or the date.',
+  source: 'ICHOM cataract set (follow-up around one month); spans common practice, no source',
+  since: '1.0',
+  faulty: { base: 'follow-up', note: 'visit: day 1' },
+  sound: { base: 'follow-up', note: 'visit: month 1' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { related } from '../support/place.ts';
@@ -8,16 +8,8 @@ export const vitreousLeftInWound = operationCheck({
   id: 'vitreous-left-in-wound',
   group: 'sequence and consequence',
   summary: 'Vitreous prolapsed, and the note does not say that the wounds were free of it; or it was left there.',
-  why: 'A strand in the wound pulls on the retina and is a path for infection.',
-  whatToDo:
-    'Write “vitreous-in-wound: no” when the wounds were swept; if a strand was left, say what is planned for it.',
-  source:
-    'common practice, no source; Day et al., Eye 2015;29:552-60 (detachment and endophthalmitis after vitreous loss)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: composeNote(tornCapsule, 'capsule-state:\n  vitreous-in-wound: yes') },
-  sound: { note: tornCapsule },
   run: ({ 'capsule-state': state }, say, { reading }) => {
     const vitreous = state?.vitreous;
     const inWound = state?.['vitreous-in-wound'];
@@ -42,4 +34,15 @@ export const vitreousLeftInWound = operationCheck({
       });
     }
   },
+});
+
+export const aboutVitreousLeftInWound: About = () => ({
+  why: 'A strand in the wound pulls on the retina and is a path for infection.',
+  whatToDo:
+    'Write “vitreous-in-wound: no” when the wounds were swept; if a strand was left, say what is planned for it.',
+  source:
+    'common practice, no source; Day et al., Eye 2015;29:552-60 (detachment and endophthalmitis after vitreous loss)',
+  since: '1.0',
+  faulty: { note: composeNote(tornCapsule, 'capsule-state:\n  vitreous-in-wound: yes') },
+  sound: { note: tornCapsule },
 });

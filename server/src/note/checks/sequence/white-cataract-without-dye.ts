@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { has } from '../support/course.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const whiteCataractWithoutDye = operationCheck({
   id: 'white-cataract-without-dye',
   group: 'sequence and consequence',
   summary: 'A white cataract was operated without dye.',
-  why: 'Without a red reflex the capsule is not seen, and the tear runs out.',
-  whatToDo: 'Record the dye that was used; if there was none on purpose, allow the remark.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'diagnosis:\n  cataract: [white]\ndifficulty: [brunescent or white lens]' },
-  sound: { note: 'diagnosis:\n  cataract: [white]\ndifficulty: [brunescent or white lens]\ndye: trypan blue' },
   run: (note, say) => {
     const white = has(note.diagnosis?.cataract, 'white', 'hypermature');
     const none = note.$.said['dye'];
@@ -24,4 +18,13 @@ export const whiteCataractWithoutDye = operationCheck({
       related: [related(`the cataract: ${white.value}`, white)],
     });
   },
+});
+
+export const aboutWhiteCataractWithoutDye: About = () => ({
+  why: 'Without a red reflex the capsule is not seen, and the tear runs out.',
+  whatToDo: 'Record the dye that was used; if there was none on purpose, allow the remark.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'diagnosis:\n  cataract: [white]\ndifficulty: [brunescent or white lens]' },
+  sound: { note: 'diagnosis:\n  cataract: [white]\ndifficulty: [brunescent or white lens]\ndye: trypan blue' },
 });

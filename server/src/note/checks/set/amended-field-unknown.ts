@@ -1,24 +1,12 @@
-import { amendmentCheck } from '../check.ts';
+import { amendmentCheck, type About } from '../check.ts';
 import { nearestField, planOfField } from '../support/field-path.ts';
 
 export const amendedFieldUnknown = amendmentCheck({
   id: 'amended-field-unknown',
   group: 'across notes',
   summary: 'An amendment changes a field that does not exist.',
-  why: 'A change of a field that does not exist changes nothing when the note is read with its amendments.',
-  whatToDo: 'Write the field as its path from the top: lens.serial, incisions[0].at.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'amendment',
-    note: 'changes:\n  - field: antisepsis.contac\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
-  },
-  sound: {
-    base: 'amendment',
-    note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
-  },
   run: ({ changes }, say) => {
     for (const { field } of changes?.items ?? []) {
       if (field === undefined || planOfField(field.value) !== undefined) continue;
@@ -28,5 +16,20 @@ export const amendedFieldUnknown = amendmentCheck({
         message: `Amendment: an operation has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
       });
     }
+  },
+});
+
+export const aboutAmendedFieldUnknown: About = () => ({
+  why: 'A change of a field that does not exist changes nothing when the note is read with its amendments.',
+  whatToDo: 'Write the field as its path from the top: lens.serial, incisions[0].at.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contac\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
+  },
+  sound: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
   },
 });

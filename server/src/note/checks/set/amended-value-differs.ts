@@ -1,4 +1,4 @@
-import { amendmentCheck } from '../check.ts';
+import { amendmentCheck, type About } from '../check.ts';
 import { fieldIn, planOfField } from '../support/field-path.ts';
 import { related } from '../support/place.ts';
 
@@ -6,20 +6,8 @@ export const amendedValueDiffers = amendmentCheck({
   id: 'amended-value-differs',
   group: 'across notes',
   summary: 'The amendment quotes another old value than stands in the note.',
-  why: 'The old value is kept so that the reader sees what was changed: when it is wrong, the wrong field or the wrong note is amended.',
-  whatToDo: 'Copy the old value from the note, letter by letter.',
-  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5 (original content clearly identified)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'amendment',
-    note: 'changes:\n  - field: antisepsis.contact\n    was: 2 min\n    now: 5 min\n    reason: the theatre log says five minutes',
-  },
-  sound: {
-    base: 'amendment',
-    note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
-  },
   run: ({ changes }, say, { operation, operationFile }) => {
     if (operation === null) return;
     for (const { field, was } of changes?.items ?? []) {
@@ -32,6 +20,21 @@ export const amendedValueDiffers = amendmentCheck({
         related: [related(`the note: ${original.text}`, original, operationFile)],
       });
     }
+  },
+});
+
+export const aboutAmendedValueDiffers: About = () => ({
+  why: 'The old value is kept so that the reader sees what was changed: when it is wrong, the wrong field or the wrong note is amended.',
+  whatToDo: 'Copy the old value from the note, letter by letter.',
+  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5 (original content clearly identified)',
+  since: '1.0',
+  faulty: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contact\n    was: 2 min\n    now: 5 min\n    reason: the theatre log says five minutes',
+  },
+  sound: {
+    base: 'amendment',
+    note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
   },
 });
 

@@ -1,18 +1,12 @@
-import { amendmentCheck } from '../check.ts';
+import { amendmentCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
 export const amendmentOfUnfinishedNote = amendmentCheck({
   id: 'amendment-of-unfinished-note',
   group: 'across notes',
   summary: 'The amendment points to a note that is not final.',
-  why: 'A draft is simply corrected; amendments are for notes that nobody may edit any more.',
-  whatToDo: 'Write the change into the note itself and delete the amendment, or finish the note first.',
-  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'amendment', note: 'kind: correction', files: { 'operation.opnote.yaml': 'status: draft' } },
-  sound: { base: 'amendment', note: 'kind: correction' },
   run: ({ amends }, say, { operation, operationFile }) => {
     const status = operation?.status;
     if (amends === undefined || operation === null || status?.value === 'final') return;
@@ -22,4 +16,13 @@ export const amendmentOfUnfinishedNote = amendmentCheck({
       related: status === undefined ? [] : [related(`its status: ${status.value}`, status, operationFile)],
     });
   },
+});
+
+export const aboutAmendmentOfUnfinishedNote: About = () => ({
+  why: 'A draft is simply corrected; amendments are for notes that nobody may edit any more.',
+  whatToDo: 'Write the change into the note itself and delete the amendment, or finish the note first.',
+  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5',
+  since: '1.0',
+  faulty: { base: 'amendment', note: 'kind: correction', files: { 'operation.opnote.yaml': 'status: draft' } },
+  sound: { base: 'amendment', note: 'kind: correction' },
 });

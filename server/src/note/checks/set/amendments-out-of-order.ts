@@ -1,4 +1,4 @@
-import { amendmentCheck } from '../check.ts';
+import { amendmentCheck, type About } from '../check.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
 /** The number at the end of an id: AM-2031-0102-2 is the second. */
@@ -11,22 +11,8 @@ export const amendmentsOutOfOrder = amendmentCheck({
   id: 'amendments-out-of-order',
   group: 'across notes',
   summary: 'A later amendment is dated before an earlier one of the same note.',
-  why: 'The chain of amendments is read in order; a later correction must not look older than what it corrects.',
-  whatToDo: 'Correct the time, or the number at the end of the id.',
-  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5 (date of each amendment)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    base: 'amendment',
-    note: 'id: AM-2031-0102-2\nat: 2031-04-09T08:30+01:00',
-    files: { 'first.opnote.yaml': 'record: amendment\nid: AM-2031-0102-1\nat: 2031-04-12T08:30+01:00' },
-  },
-  sound: {
-    base: 'amendment',
-    note: 'id: AM-2031-0102-2\nat: 2031-04-15T08:30+01:00',
-    files: { 'first.opnote.yaml': 'record: amendment\nid: AM-2031-0102-1\nat: 2031-04-12T08:30+01:00' },
-  },
   run: ({ id, at, amends }, say, context) => {
     const here = ordinal(id?.value);
     if (at === undefined || amends === undefined || here === undefined) return;
@@ -43,5 +29,22 @@ export const amendmentsOutOfOrder = amendmentCheck({
         kind === 'amendment' ? note.at : undefined,
       ),
     });
+  },
+});
+
+export const aboutAmendmentsOutOfOrder: About = () => ({
+  why: 'The chain of amendments is read in order; a later correction must not look older than what it corrects.',
+  whatToDo: 'Correct the time, or the number at the end of the id.',
+  source: 'CMS Pub 100-08, chapter 3, 3.3.2.5 (date of each amendment)',
+  since: '1.0',
+  faulty: {
+    base: 'amendment',
+    note: 'id: AM-2031-0102-2\nat: 2031-04-09T08:30+01:00',
+    files: { 'first.opnote.yaml': 'record: amendment\nid: AM-2031-0102-1\nat: 2031-04-12T08:30+01:00' },
+  },
+  sound: {
+    base: 'amendment',
+    note: 'id: AM-2031-0102-2\nat: 2031-04-15T08:30+01:00',
+    files: { 'first.opnote.yaml': 'record: amendment\nid: AM-2031-0102-1\nat: 2031-04-12T08:30+01:00' },
   },
 });

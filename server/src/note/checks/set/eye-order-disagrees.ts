@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { removesLens } from '../support/course.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { othersWith, placeIn } from '../support/others.ts';
@@ -8,26 +8,8 @@ export const eyeOrderDisagrees = operationCheck({
   id: 'eye-order-disagrees',
   group: 'across notes',
   summary: 'First and second eye do not fit the dates of the two operations.',
-  why: 'The order is a risk factor and decides what is counted as one patient.',
-  whatToDo: 'Correct “which-eye” in the note that is wrong.',
-  source: 'Cataract National Data Set (UK); Sim et al., Eye 2024',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'which-eye: first',
-    files: {
-      'earlier.opnote.yaml':
-        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
-    },
-  },
-  sound: {
-    note: 'which-eye: second',
-    files: {
-      'earlier.opnote.yaml':
-        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
-    },
-  },
   run: (note, say, context) => {
     const eye = certainEye(note);
     const { 'which-eye': order, date } = note;
@@ -57,5 +39,26 @@ export const eyeOrderDisagrees = operationCheck({
         kind === 'operation' ? other.date : undefined,
       ),
     });
+  },
+});
+
+export const aboutEyeOrderDisagrees: About = () => ({
+  why: 'The order is a risk factor and decides what is counted as one patient.',
+  whatToDo: 'Correct “which-eye” in the note that is wrong.',
+  source: 'Cataract National Data Set (UK); Sim et al., Eye 2024',
+  since: '1.0',
+  faulty: {
+    note: 'which-eye: first',
+    files: {
+      'earlier.opnote.yaml':
+        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
+    },
+  },
+  sound: {
+    note: 'which-eye: second',
+    files: {
+      'earlier.opnote.yaml':
+        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
+    },
   },
 });

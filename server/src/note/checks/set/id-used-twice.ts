@@ -1,27 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
 export const idUsedTwice = textCheck({
   id: 'id-used-twice',
   group: 'across notes',
   summary: 'Another note of the set has the same id.',
-  why: 'Follow-ups, amendments and seals point to the id: with two of them they point to the wrong note.',
-  whatToDo: 'Give one of the two an id of its own, and see where the others point.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'id: OP-2031-0102',
-    files: { 'other.opnote.yaml': 'patient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded' },
-  },
-  sound: {
-    note: 'id: OP-2031-0102',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded',
-    },
-  },
   run: (reading, say, context) => {
     if (reading.kind === null || reading.kind === 'department') return;
     const { id } = reading.note;
@@ -34,5 +19,23 @@ export const idUsedTwice = textCheck({
         kind === null || kind === 'department' ? undefined : note.id,
       ),
     });
+  },
+});
+
+export const aboutIdUsedTwice: About = () => ({
+  why: 'Follow-ups, amendments and seals point to the id: with two of them they point to the wrong note.',
+  whatToDo: 'Give one of the two an id of its own, and see where the others point.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: {
+    note: 'id: OP-2031-0102',
+    files: { 'other.opnote.yaml': 'patient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded' },
+  },
+  sound: {
+    note: 'id: OP-2031-0102',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
   },
 });

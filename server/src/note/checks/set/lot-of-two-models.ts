@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
@@ -6,26 +6,8 @@ export const lotOfTwoModels = operationCheck({
   id: 'lot-of-two-models',
   group: 'across notes',
   summary: 'The same lot is recorded with another model elsewhere.',
-  why: 'A lot is made of one model: a recall of the batch would then miss an eye or alarm a wrong one.',
-  whatToDo: 'Compare both notes with the labels kept.',
-  source: 'GS1 General Specifications (the lot belongs to a device identifier)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'lens:\n  lot: L2031B',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  model: HT-3\n  serial: "0050719102"\n  udi: not recorded',
-    },
-  },
-  sound: {
-    note: 'lens:\n  lot: L2031B',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  model: HT-3\n  lot: L2031C\n  serial: "0050719102"\n  udi: not recorded',
-    },
-  },
   run: (note, say, context) => {
     const { lot, model } = implantedLens(note) ?? {};
     if (lot === undefined || model === undefined) return;
@@ -40,5 +22,26 @@ export const lotOfTwoModels = operationCheck({
         kind === 'operation' ? found.lens?.lot : undefined,
       ),
     });
+  },
+});
+
+export const aboutLotOfTwoModels: About = () => ({
+  why: 'A lot is made of one model: a recall of the batch would then miss an eye or alarm a wrong one.',
+  whatToDo: 'Compare both notes with the labels kept.',
+  source: 'GS1 General Specifications (the lot belongs to a device identifier)',
+  since: '1.0',
+  faulty: {
+    note: 'lens:\n  lot: L2031B',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  model: HT-3\n  serial: "0050719102"\n  udi: not recorded',
+    },
+  },
+  sound: {
+    note: 'lens:\n  lot: L2031B',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  model: HT-3\n  lot: L2031C\n  serial: "0050719102"\n  udi: not recorded',
+    },
   },
 });

@@ -1,19 +1,13 @@
 import { nearest } from '@sideport/schemas';
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { notesWithId } from '../../set/note-set.ts';
 
 export const operationNotFound = textCheck({
   id: 'operation-not-found',
   group: 'across notes',
   summary: 'The note that a follow-up or an amendment points to is not in the set.',
-  why: 'Without its operation a visit is compared with nothing and counted for nobody; the id may be mistyped.',
-  whatToDo: 'Correct the id, or put the notes into one set: below the folder that holds sideport.yaml.',
-  source: 'common practice, no source',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { base: 'follow-up', note: 'operation: OP-2031-0120' },
-  sound: { base: 'follow-up', note: 'operation: OP-2031-0102' },
   run: (reading, say, { set, file }) => {
     const pointer =
       reading.kind === 'follow-up'
@@ -31,4 +25,13 @@ export const operationNotFound = textCheck({
       message: `Note: ${pointer.text} is not in this set.${near === undefined ? '' : ` Is ${near} meant?`}`,
     });
   },
+});
+
+export const aboutOperationNotFound: About = () => ({
+  why: 'Without its operation a visit is compared with nothing and counted for nobody; the id may be mistyped.',
+  whatToDo: 'Correct the id, or put the notes into one set: below the folder that holds sideport.yaml.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { base: 'follow-up', note: 'operation: OP-2031-0120' },
+  sound: { base: 'follow-up', note: 'operation: OP-2031-0102' },
 });

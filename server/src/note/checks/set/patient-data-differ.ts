@@ -1,30 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
 export const patientDataDiffer = textCheck({
   id: 'patient-data-differ',
   group: 'across notes',
   summary: 'Another note has the same patient reference with another year of birth.',
-  why: 'Two patients under one reference are one patient to every audit, and to the next surgeon.',
-  whatToDo: 'Find out whether the reference or the year is wrong, and correct it by hand.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'patient:\n  born: 1958',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\npatient:\n  born: 1985\nlens:\n  serial: "0040719102"\n  udi: not recorded',
-    },
-  },
-  sound: {
-    note: 'patient:\n  born: 1958',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\nlens:\n  serial: "0040719102"\n  udi: not recorded',
-    },
-  },
   run: (reading, say, context) => {
     if (reading.kind === null || reading.kind === 'department') return;
     const { ref, born } = reading.note.patient ?? {};
@@ -40,5 +22,26 @@ export const patientDataDiffer = textCheck({
         kind === null || kind === 'department' ? undefined : note.patient?.born,
       ),
     });
+  },
+});
+
+export const aboutPatientDataDiffer: About = () => ({
+  why: 'Two patients under one reference are one patient to every audit, and to the next surgeon.',
+  whatToDo: 'Find out whether the reference or the year is wrong, and correct it by hand.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
+  since: '1.0',
+  faulty: {
+    note: 'patient:\n  born: 1958',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\npatient:\n  born: 1985\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
+  },
+  sound: {
+    note: 'patient:\n  born: 1958',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\ndate: 2031-04-29\neye: left\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
   },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { removesLens, wasAbandoned } from '../support/course.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { isLater, othersWith, placeIn } from '../support/others.ts';
@@ -10,25 +10,8 @@ export const sameEyeOperatedTwice = operationCheck({
   id: 'same-eye-operated-twice',
   group: 'across notes',
   summary: 'The natural lens of this eye was removed before, says another note.',
-  why: 'A lens is removed once: one of the notes has the wrong side, the wrong patient, or is a copy.',
-  whatToDo: 'Find out which note is wrong. If the first operation was abandoned, list that in its complications.',
-  source: 'WHO Surgical Safety Checklist 2009 (site)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'which-eye: first',
-    files: {
-      'earlier.opnote.yaml': 'id: OP-2031-0087\ndate: 2031-03-11\nlens:\n  serial: "0040719087"\n  udi: not recorded',
-    },
-  },
-  sound: {
-    note: 'which-eye: second',
-    files: {
-      'earlier.opnote.yaml':
-        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
-    },
-  },
   run: (note, say, context) => {
     const eye = certainEye(note);
     const patient = note.patient?.ref;
@@ -53,5 +36,25 @@ export const sameEyeOperatedTwice = operationCheck({
         kind === 'operation' ? other.eye : undefined,
       ),
     });
+  },
+});
+
+export const aboutSameEyeOperatedTwice: About = () => ({
+  why: 'A lens is removed once: one of the notes has the wrong side, the wrong patient, or is a copy.',
+  whatToDo: 'Find out which note is wrong. If the first operation was abandoned, list that in its complications.',
+  source: 'WHO Surgical Safety Checklist 2009 (site)',
+  since: '1.0',
+  faulty: {
+    note: 'which-eye: first',
+    files: {
+      'earlier.opnote.yaml': 'id: OP-2031-0087\ndate: 2031-03-11\nlens:\n  serial: "0040719087"\n  udi: not recorded',
+    },
+  },
+  sound: {
+    note: 'which-eye: second',
+    files: {
+      'earlier.opnote.yaml':
+        'id: OP-2031-0087\ndate: 2031-03-11\neye: left\nlens:\n  serial: "0040719087"\n  udi: not recorded',
+    },
   },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { factsOf } from '../../set/note-set.ts';
 import { isLater, othersWith, placeIn } from '../support/others.ts';
 
@@ -9,24 +9,8 @@ export const sameNarrativeAsAnother = operationCheck({
   id: 'same-narrative-as-another',
   group: 'across notes',
   summary: 'The text is word for word that of another note.',
-  why: 'Copied text tells of another eye: it has hidden complications and wrong sides often enough.',
-  whatToDo: 'Write what was seen in this eye. What is always the same need not be written.',
-  source: 'Joint Commission and CMS guidance on copied text, from memory; common practice',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: `findings: ${story}`,
-    files: {
-      'earlier.opnote.yaml': `id: OP-2031-0087\ndate: 2031-03-11\npatient:\n  ref: P-1050\nfindings: ${story}\nlens:\n  serial: "0040719087"\n  udi: not recorded`,
-    },
-  },
-  sound: {
-    note: `findings: ${story}; small zonular gap at 4 o'clock seen and left`,
-    files: {
-      'earlier.opnote.yaml': `id: OP-2031-0087\ndate: 2031-03-11\npatient:\n  ref: P-1050\nfindings: ${story}\nlens:\n  serial: "0040719087"\n  udi: not recorded`,
-    },
-  },
   run: (note, say, context) => {
     const text = note.findings ?? note['free-text'] ?? note.dictation;
     if (text === undefined || context.set === null || context.file === null || context.set.facts.length < 2) return;
@@ -42,5 +26,24 @@ export const sameNarrativeAsAnother = operationCheck({
         kind === 'operation' ? (found.findings ?? found['free-text'] ?? found.dictation) : undefined,
       ),
     });
+  },
+});
+
+export const aboutSameNarrativeAsAnother: About = () => ({
+  why: 'Copied text tells of another eye: it has hidden complications and wrong sides often enough.',
+  whatToDo: 'Write what was seen in this eye. What is always the same need not be written.',
+  source: 'Joint Commission and CMS guidance on copied text, from memory; common practice',
+  since: '1.0',
+  faulty: {
+    note: `findings: ${story}`,
+    files: {
+      'earlier.opnote.yaml': `id: OP-2031-0087\ndate: 2031-03-11\npatient:\n  ref: P-1050\nfindings: ${story}\nlens:\n  serial: "0040719087"\n  udi: not recorded`,
+    },
+  },
+  sound: {
+    note: `findings: ${story}; small zonular gap at 4 o'clock seen and left`,
+    files: {
+      'earlier.opnote.yaml': `id: OP-2031-0087\ndate: 2031-03-11\npatient:\n  ref: P-1050\nfindings: ${story}\nlens:\n  serial: "0040719087"\n  udi: not recorded`,
+    },
   },
 });

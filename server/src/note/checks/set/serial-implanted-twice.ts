@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
@@ -6,23 +6,8 @@ export const serialImplantedTwice = operationCheck({
   id: 'serial-implanted-twice',
   group: 'across notes',
   summary: 'A lens with the same serial number is recorded in another eye.',
-  why: 'A lens can be in one eye only: one of the records names a lens that is not there.',
-  whatToDo: 'Compare both notes with the labels kept, and correct the wrong one by hand.',
-  source: 'FDA, UDI formats 2017; RCS Good Surgical Practice 2014, 1.3 (serial numbers of prostheses)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'lens:\n  serial: "0040719101"',
-    files: { 'other.opnote.yaml': 'id: OP-2031-0103\npatient:\n  ref: P-1050' },
-  },
-  sound: {
-    note: 'lens:\n  serial: "0040719101"',
-    files: {
-      'other.opnote.yaml':
-        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded',
-    },
-  },
   run: (note, say, context) => {
     const lens = implantedLens(note);
     const serial = lens?.serial;
@@ -40,5 +25,23 @@ export const serialImplantedTwice = operationCheck({
         kind === 'operation' ? found.lens?.serial : undefined,
       ),
     });
+  },
+});
+
+export const aboutSerialImplantedTwice: About = () => ({
+  why: 'A lens can be in one eye only: one of the records names a lens that is not there.',
+  whatToDo: 'Compare both notes with the labels kept, and correct the wrong one by hand.',
+  source: 'FDA, UDI formats 2017; RCS Good Surgical Practice 2014, 1.3 (serial numbers of prostheses)',
+  since: '1.0',
+  faulty: {
+    note: 'lens:\n  serial: "0040719101"',
+    files: { 'other.opnote.yaml': 'id: OP-2031-0103\npatient:\n  ref: P-1050' },
+  },
+  sound: {
+    note: 'lens:\n  serial: "0040719101"',
+    files: {
+      'other.opnote.yaml':
+        'id: OP-2031-0103\npatient:\n  ref: P-1050\nlens:\n  serial: "0040719102"\n  udi: not recorded',
+    },
   },
 });

@@ -1,3 +1,4 @@
+import type { About } from '../check.ts';
 import { partnerCheck } from '../support/partner.ts';
 
 export const amendmentOfOtherPatient = partnerCheck({
@@ -5,8 +6,13 @@ export const amendmentOfOtherPatient = partnerCheck({
   record: 'amendment',
   what: 'patient',
   summary: 'The amendment is of another patient than the operation it points to.',
+});
+
+export const aboutAmendmentOfOtherPatient: About = () => ({
   why: 'Two patients would be mixed in one course.',
   whatToDo: 'Find out which note is wrong; correct the side, the reference, or the id it points to by hand.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
+  since: '1.0',
   faulty: { base: 'amendment', note: 'patient:\n  ref: P-1043' },
   sound: { base: 'amendment', note: 'patient:\n  ref: P-1042' },
 });

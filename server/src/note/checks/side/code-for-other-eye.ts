@@ -1,5 +1,5 @@
 import { codeSets } from '@sideport/schemas/codes/table.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
 
@@ -28,14 +28,8 @@ export const codeForOtherEye = operationCheck({
   id: 'code-for-other-eye',
   group: 'side and identity',
   summary: 'A code is for the other eye.',
-  why: 'Codes of the two eyes differ in one character; a bill or a register then shows an operation on the wrong eye.',
-  whatToDo: 'Look the code up for the side of the note.',
-  source: 'ICD-10-CM and ICD-10-PCS tables (US government, yearly); OPCS-4.11 site codes Z94.2 and Z94.3',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'codes:\n  - system: ICD-10-PCS\n    code: 08RK3JZ' },
-  sound: { note: 'codes:\n  - system: ICD-10-PCS\n    code: 08RJ3JZ' },
   run: (note, say) => {
     const eye = certainEye(note);
     if (eye === undefined || note.eye === undefined) return;
@@ -50,4 +44,13 @@ export const codeForOtherEye = operationCheck({
       });
     }
   },
+});
+
+export const aboutCodeForOtherEye: About = () => ({
+  why: 'Codes of the two eyes differ in one character; a bill or a register then shows an operation on the wrong eye.',
+  whatToDo: 'Look the code up for the side of the note.',
+  source: 'ICD-10-CM and ICD-10-PCS tables (US government, yearly); OPCS-4.11 site codes Z94.2 and Z94.3',
+  since: '1.0',
+  faulty: { note: 'codes:\n  - system: ICD-10-PCS\n    code: 08RK3JZ' },
+  sound: { note: 'codes:\n  - system: ICD-10-PCS\n    code: 08RJ3JZ' },
 });

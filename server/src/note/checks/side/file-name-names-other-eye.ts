@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { certainEye } from '../support/sides.ts';
 
 const words: Readonly<Record<string, 'right' | 'left'>> = {
@@ -12,14 +12,8 @@ export const fileNameNamesOtherEye = operationCheck({
   id: 'file-name-names-other-eye',
   group: 'side and identity',
   summary: 'The name of the file names the other eye.',
-  why: 'Files are found and attached by their names; the note of one eye under the name of the other is a trap.',
-  whatToDo: 'Find out which side is right. Then rename the file or correct the note.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'eye: right', file: 'OP-2031-0102-left.opnote.yaml' },
-  sound: { note: 'eye: right', file: 'OP-2031-0102-right.opnote.yaml' },
   run: (note, say, { file }) => {
     const eye = certainEye(note);
     if (eye === undefined || note.eye === undefined || file === null) return;
@@ -35,4 +29,13 @@ export const fileNameNamesOtherEye = operationCheck({
       message: `Side: this note is about the ${eye} eye, but the name of its file says ${named} (“${word}”).`,
     });
   },
+});
+
+export const aboutFileNameNamesOtherEye: About = () => ({
+  why: 'Files are found and attached by their names; the note of one eye under the name of the other is a trap.',
+  whatToDo: 'Find out which side is right. Then rename the file or correct the note.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'eye: right', file: 'OP-2031-0102-left.opnote.yaml' },
+  sound: { note: 'eye: right', file: 'OP-2031-0102-right.opnote.yaml' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { differs, implantedLens, sameName, samePower } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
 
@@ -6,15 +6,8 @@ export const implantedLensDiffersFromVerified = operationCheck({
   id: 'implanted-lens-differs-from-verified',
   group: 'side and identity',
   summary: 'Another lens was implanted than the one that was verified.',
-  why: 'A wrong lens is found here, between the verification on the table and the label of the box, or it is found by the patient.',
-  whatToDo:
-    'Compare the note with the label of the box and with the plan. If another lens was taken on purpose, it was verified too: record that verification.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'safety:\n  lens-verified:\n    power: +22.5 D' },
-  sound: { note: 'safety:\n  lens-verified:\n    power: +21.50 D' },
   run: (note, say) => {
     const lens = implantedLens(note);
     const verified = note.safety?.['lens-verified'];
@@ -33,4 +26,14 @@ export const implantedLensDiffersFromVerified = operationCheck({
       related: [related(`verified: ${name(verified)}`, other)],
     });
   },
+});
+
+export const aboutImplantedLensDiffersFromVerified: About = () => ({
+  why: 'A wrong lens is found here, between the verification on the table and the label of the box, or it is found by the patient.',
+  whatToDo:
+    'Compare the note with the label of the box and with the plan. If another lens was taken on purpose, it was verified too: record that verification.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: { note: 'safety:\n  lens-verified:\n    power: +22.5 D' },
+  sound: { note: 'safety:\n  lens-verified:\n    power: +21.50 D' },
 });

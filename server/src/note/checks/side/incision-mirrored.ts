@@ -1,5 +1,5 @@
 import { siteAt } from '../../calculations/position/site.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { mirroredIncision } from '../support/incision-site.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
@@ -9,18 +9,8 @@ export const incisionMirrored = operationCheck({
   id: 'incision-mirrored',
   group: 'side and identity',
   summary: 'The main incision lies where it would be in the other eye: nasal and temporal are changed over.',
-  why: 'On the dial, temporal is 180° in a right eye and 0° in a left eye; a mirrored site often means that the side is wrong.',
-  whatToDo: 'Look which eye was operated and where the incision is; then correct the degrees or the word by hand.',
-  source: 'ISO 8429:1986 (graduated dial)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'incisions:\n  - kind: main\n    at: 0°\n    width: 2.4 mm\n    plane: clear corneal\n    sutures: none',
-  },
-  sound: {
-    note: 'incisions:\n  - kind: main\n    at: 180°\n    width: 2.4 mm\n    plane: clear corneal\n    sutures: none',
-  },
   run: (note, say) => {
     const found = mirroredIncision(note);
     const eye = certainEye(note);
@@ -39,5 +29,18 @@ export const incisionMirrored = operationCheck({
       message: `Side: ${here}, but ${there}. ${question}`,
       related: [related(from === 'plan' ? `planned: ${expected.text}` : `the seat: ${expected.text}`, expected)],
     });
+  },
+});
+
+export const aboutIncisionMirrored: About = () => ({
+  why: 'On the dial, temporal is 180° in a right eye and 0° in a left eye; a mirrored site often means that the side is wrong.',
+  whatToDo: 'Look which eye was operated and where the incision is; then correct the degrees or the word by hand.',
+  source: 'ISO 8429:1986 (graduated dial)',
+  since: '1.0',
+  faulty: {
+    note: 'incisions:\n  - kind: main\n    at: 0°\n    width: 2.4 mm\n    plane: clear corneal\n    sutures: none',
+  },
+  sound: {
+    note: 'incisions:\n  - kind: main\n    at: 180°\n    width: 2.4 mm\n    plane: clear corneal\n    sutures: none',
   },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { labelDisagreement } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
@@ -7,14 +7,8 @@ export const labelDiffersFromFields = operationCheck({
   id: 'label-differs-from-fields',
   group: 'side and identity',
   summary: 'Serial number, lot or expiry differ from those in the scanned identifier.',
-  why: 'The code was made by the maker, the field was typed: when they differ, the record names a lens that is not in the eye.',
-  whatToDo: 'Compare both with the label of the box, and correct the wrong one by hand.',
-  source: 'FDA, UDI formats 2017; RCS Good Surgical Practice 2014, 1.3 (serial numbers of prostheses)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'lens:\n  serial: "0040719110"' },
-  sound: { note: 'lens:\n  serial: "0040719101"' },
   run: (note, say) => {
     const lens = implantedLens(note);
     const found = lens === undefined ? undefined : labelDisagreement(lens, note.date?.value);
@@ -25,4 +19,13 @@ export const labelDiffersFromFields = operationCheck({
       related: [related('the scanned identifier', lens.udi)],
     });
   },
+});
+
+export const aboutLabelDiffersFromFields: About = () => ({
+  why: 'The code was made by the maker, the field was typed: when they differ, the record names a lens that is not in the eye.',
+  whatToDo: 'Compare both with the label of the box, and correct the wrong one by hand.',
+  source: 'FDA, UDI formats 2017; RCS Good Surgical Practice 2014, 1.3 (serial numbers of prostheses)',
+  since: '1.0',
+  faulty: { note: 'lens:\n  serial: "0040719110"' },
+  sound: { note: 'lens:\n  serial: "0040719101"' },
 });

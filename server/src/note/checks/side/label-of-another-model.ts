@@ -1,5 +1,5 @@
 import { labelValue } from '../../label/reading.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { listedLens } from '../support/department-lens.ts';
 import { labelIsSound, labelOf } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
@@ -9,17 +9,8 @@ export const labelOfAnotherModel = operationCheck({
   id: 'label-of-another-model',
   group: 'side and identity',
   summary: 'The scanned identifier belongs to another model than the one recorded.',
-  why: 'What was scanned was on the box; if the model differs, another lens was opened than the record says.',
-  whatToDo: 'Compare model and code with the box, and correct the wrong one by hand.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018); GS1 General Specifications (device identifier)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: {
-    note: 'lens:\n  udi: (01)09521234543206(17)340630(10)L2031B(21)0040719101',
-    files: { 'sideport.yaml': '' },
-  },
-  sound: { note: 'lens:\n  udi: (01)09521234543213(17)340630(10)L2031B(21)0040719101', files: { 'sideport.yaml': '' } },
   run: (note, say, context) => {
     const lens = implantedLens(note);
     const label = lens === undefined ? undefined : labelOf(lens, note.date?.value);
@@ -37,4 +28,16 @@ export const labelOfAnotherModel = operationCheck({
       ],
     });
   },
+});
+
+export const aboutLabelOfAnotherModel: About = () => ({
+  why: 'What was scanned was on the box; if the model differs, another lens was opened than the record says.',
+  whatToDo: 'Compare model and code with the box, and correct the wrong one by hand.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018); GS1 General Specifications (device identifier)',
+  since: '1.0',
+  faulty: {
+    note: 'lens:\n  udi: (01)09521234543206(17)340630(10)L2031B(21)0040719101',
+    files: { 'sideport.yaml': '' },
+  },
+  sound: { note: 'lens:\n  udi: (01)09521234543213(17)340630(10)L2031B(21)0040719101', files: { 'sideport.yaml': '' } },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { namesOf, sidesOf } from '../support/sides.ts';
 
@@ -6,15 +6,8 @@ export const operatedEyeDiffersFromAll = operationCheck({
   id: 'operated-eye-differs-from-all',
   group: 'side and identity',
   summary: 'Everything else in the note names the other eye.',
-  why: 'Then the side of the note itself is probably the slip, and with it every place on the eye and every code.',
-  whatToDo:
-    'Find out from the patient, the consent and the biometry print-out which side is right, and correct it by hand.',
-  source: 'WHO Surgical Safety Checklist 2009',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'eye: left' },
-  sound: { note: 'eye: right' },
   run: (note, say) => {
     const { eye, others, eyeInDoubt } = sidesOf(note);
     if (eye === undefined || !eyeInDoubt) return;
@@ -24,4 +17,14 @@ export const operatedEyeDiffersFromAll = operationCheck({
       related: others.map(({ what, field }) => related(`${what}: ${field.value}`, field)),
     });
   },
+});
+
+export const aboutOperatedEyeDiffersFromAll: About = () => ({
+  why: 'Then the side of the note itself is probably the slip, and with it every place on the eye and every code.',
+  whatToDo:
+    'Find out from the patient, the consent and the biometry print-out which side is right, and correct it by hand.',
+  source: 'WHO Surgical Safety Checklist 2009',
+  since: '1.0',
+  faulty: { note: 'eye: left' },
+  sound: { note: 'eye: right' },
 });

@@ -33,7 +33,7 @@ export interface Wanted {
 }
 
 /** What a section should say, as data: one check for each, so that one gap makes one remark. */
-export interface Completeness extends Omit<CheckInfo, 'group' | 'severity' | 'since' | 'allowable' | 'source'> {
+export interface Completeness extends Pick<CheckInfo, 'id' | 'summary'> {
   /** The section, or nothing for fields at the top. */
   readonly section?: string;
   readonly title: string;
@@ -48,11 +48,7 @@ export function completenessCheck({ section, title, wanted, planned, due, ...inf
   return operationCheck({
     ...info,
     group: 'completeness',
-    source: [...new Set(wanted.flatMap(({ by }) => by))]
-      .map((by) => (by === practice ? `${by}, no source` : by))
-      .join('; '),
     severity: 'unfinished',
-    since: '1.0',
     allowable: true,
     run: (note, say, context) => {
       if (context.status === 'planned' && planned !== true) return;
@@ -61,6 +57,12 @@ export function completenessCheck({ section, title, wanted, planned, due, ...inf
       remarkMissing(note, say, context, { section, title, wanted });
     },
   });
+}
+
+/** The sources of a page: everybody who asks for one of the fields. */
+export function sourcesOf(wanted: readonly Wanted[]): string {
+  const all = [...new Set(wanted.flatMap(({ by }) => by))];
+  return all.map((by) => (by === practice ? `${by}, no source` : by)).join('; ');
 }
 
 function remarkMissing(

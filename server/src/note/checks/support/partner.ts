@@ -2,7 +2,7 @@ import type { Field } from '@sideport/schemas';
 import { textCheck, type Check, type CheckContext, type CheckInfo } from '../check.ts';
 import { related } from './place.ts';
 
-interface PartnerCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'whatToDo' | 'faulty' | 'sound'> {
+interface PartnerCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   readonly record: 'follow-up' | 'amendment';
   readonly what: 'eye' | 'patient';
 }
@@ -13,9 +13,7 @@ export function partnerCheck({ record, what, ...info }: PartnerCheck): Check {
   return textCheck({
     ...info,
     group: 'side and identity',
-    source: 'RCS Good Surgical Practice 2014, 1.3 (identification on all records)',
     severity: 'error',
-    since: '1.0',
     allowable: false,
     run: (reading, say, { operation, operationFile }: CheckContext) => {
       if (reading.kind !== record || operation === null) return;

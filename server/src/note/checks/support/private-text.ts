@@ -45,28 +45,26 @@ function privateText(reading: NoteReading): PrivateText {
   return text;
 }
 
-interface PrivacyCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'source' | 'faulty' | 'sound'> {
+export const takeItOut =
+  'Take it out; the local reference is enough. What was committed before stays in the history: tell whoever keeps it.';
+
+interface PrivacyCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   /** What was found, as the message says it: “a telephone number”. */
   readonly what: string;
   /** With the flag “g”. */
   readonly pattern: RegExp;
   readonly isMeant?: (match: RegExpMatchArray) => boolean;
-  readonly whatToDo?: string;
 }
 
 /**
  * A check for something that names a person. The message never repeats it: remarks are printed by build machines, and
  * what they print stays.
  */
-export function privacyCheck({ what, pattern, isMeant, whatToDo, ...info }: PrivacyCheck): Check {
+export function privacyCheck({ what, pattern, isMeant, ...info }: PrivacyCheck): Check {
   return textCheck({
     ...info,
-    whatToDo:
-      whatToDo ??
-      'Take it out; the local reference is enough. What was committed before stays in the history: tell whoever keeps it.',
     group: 'privacy',
     severity: 'error',
-    since: '1.0',
     allowable: true,
     run: (reading, say, { status }) => {
       const { pieces, joined } = privateText(reading);

@@ -53,7 +53,10 @@ export function certainEye(note: Operation): Side | undefined {
   return sidesOf(note).eyeInDoubt ? undefined : note.eye?.value;
 }
 
-interface SideCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'source' | 'faulty' | 'sound'> {
+export const findTheSide =
+  'Find out from the patient, the consent and the biometry print-out which side is right, and correct the wrong one by hand.';
+
+interface SideCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   readonly what: string;
 }
 
@@ -62,10 +65,7 @@ export function sideCheck({ what, ...info }: SideCheck): Check {
   return operationCheck({
     ...info,
     group: 'side and identity',
-    whatToDo:
-      'Find out from the patient, the consent and the biometry print-out which side is right, and correct the wrong one by hand.',
     severity: 'error',
-    since: '1.0',
     allowable: false,
     run: (note, say) => {
       const { eye, others, eyeInDoubt } = sidesOf(note);

@@ -11,7 +11,7 @@ export interface Derived {
   readonly related: readonly Related[];
 }
 
-interface StatedCheck extends Pick<CheckInfo, 'id' | 'summary' | 'why' | 'faulty' | 'sound'> {
+interface StatedCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   /** How the number is called: “the mean keratometry”. */
   readonly what: string;
   readonly topic: string;
@@ -26,10 +26,7 @@ export function statedCheck({ what, topic, pattern, within, derive, ...info }: S
   return operationCheck({
     ...info,
     group: 'arithmetic',
-    whatToDo: 'Correct the number in the text, or the fields. A number that is computed need not be typed at all.',
-    source: 'arithmetic',
     severity: 'warning',
-    since: '1.0',
     allowable: true,
     run: (note, say, { reading }) => {
       const found = mention(walk(reading).prose, reading.text, pattern);

@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 
 /** How a code of each system looks; what it means is the coder’s. */
 const shapes: Readonly<Record<string, { readonly shape: RegExp; readonly words: string }>> = {
@@ -21,15 +21,8 @@ export const codeShapeWrong = textCheck({
   id: 'code-shape-wrong',
   group: 'traceability',
   summary: 'A code does not look like a code of its system.',
-  why: 'It is a typing slip or stands under the wrong system; an import will refuse it.',
-  whatToDo: 'Correct the code or the system.',
-  source:
-    'form of the codes in each system (ICD-10-CM, ICD-10-PCS, ICD-10, OPCS-4, LOINC; CPT and SNOMED CT from memory)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'codes:\n  - system: OPCS-4\n    code: 08RJ3JZ' },
-  sound: { note: 'codes:\n  - system: OPCS-4\n    code: C71.2' },
   run: (reading, say) => {
     if (reading.kind !== 'operation' && reading.kind !== 'follow-up') return;
     for (const { system, code } of reading.note.codes?.items ?? []) {
@@ -38,4 +31,14 @@ export const codeShapeWrong = textCheck({
       say({ at: code, message: `Code: ${code.text} is not a code of ${system?.value}: ${known.words}.` });
     }
   },
+});
+
+export const aboutCodeShapeWrong: About = () => ({
+  why: 'It is a typing slip or stands under the wrong system; an import will refuse it.',
+  whatToDo: 'Correct the code or the system.',
+  source:
+    'form of the codes in each system (ICD-10-CM, ICD-10-PCS, ICD-10, OPCS-4, LOINC; CPT and SNOMED CT from memory)',
+  since: '1.0',
+  faulty: { note: 'codes:\n  - system: OPCS-4\n    code: 08RJ3JZ' },
+  sound: { note: 'codes:\n  - system: OPCS-4\n    code: C71.2' },
 });

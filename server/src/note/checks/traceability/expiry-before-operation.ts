@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { lastDayOf } from '../support/dates.ts';
 import { labelDisagreement } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
@@ -9,14 +9,8 @@ export const expiryBeforeOperation = operationCheck({
   id: 'expiry-before-operation',
   group: 'traceability',
   summary: 'The lens had expired on the day of the operation.',
-  why: 'Sterility is warranted up to the expiry and no longer.',
-  whatToDo: 'Compare with the label of the box. If an expired lens was implanted, record it as an incident and say so.',
-  source: 'ISO 11979-4 (labelling of intraocular lenses; from memory)',
   severity: 'error',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'without: lens.udi\nlens:\n  expiry: 2031-03' },
-  sound: { note: 'without: lens.udi\nlens:\n  expiry: 2031-04' },
   run: (note, say, context) => {
     const lens = implantedLens(note);
     if (lens?.expiry === undefined || note.date === undefined || dateInDoubt(note, context)) return;
@@ -31,4 +25,13 @@ export const expiryBeforeOperation = operationCheck({
       related: [related(`the operation: ${note.date.text}`, note.date)],
     });
   },
+});
+
+export const aboutExpiryBeforeOperation: About = () => ({
+  why: 'Sterility is warranted up to the expiry and no longer.',
+  whatToDo: 'Compare with the label of the box. If an expired lens was implanted, record it as an incident and say so.',
+  source: 'ISO 11979-4 (labelling of intraocular lenses; from memory)',
+  since: '1.0',
+  faulty: { note: 'without: lens.udi\nlens:\n  expiry: 2031-03' },
+  sound: { note: 'without: lens.udi\nlens:\n  expiry: 2031-04' },
 });

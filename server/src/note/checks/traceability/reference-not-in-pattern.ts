@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { inDepartment } from '../support/place.ts';
 import { hasPlaces, matchesPattern } from '../support/reference-pattern.ts';
 
@@ -6,14 +6,8 @@ export const referenceNotInPattern = textCheck({
   id: 'reference-not-in-pattern',
   group: 'traceability',
   summary: 'A reference of note or patient is not written as the department writes it.',
-  why: 'A reference with a digit too many or too few is found by no search; a name or a hospital number does not fit the pattern either.',
-  whatToDo: 'Correct the reference, or the pattern in the department file.',
-  source: 'the department’s own patterns',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'patient:\n  ref: P-10422', files: { 'sideport.yaml': '' } },
-  sound: { note: 'patient:\n  ref: P-1042', files: { 'sideport.yaml': '' } },
   run: (reading, say, context) => {
     const patterns = context.department?.patterns;
     if (patterns === undefined || reading.kind === null || reading.kind === 'department') return;
@@ -31,4 +25,13 @@ export const referenceNotInPattern = textCheck({
       });
     }
   },
+});
+
+export const aboutReferenceNotInPattern: About = () => ({
+  why: 'A reference with a digit too many or too few is found by no search; a name or a hospital number does not fit the pattern either.',
+  whatToDo: 'Correct the reference, or the pattern in the department file.',
+  source: 'the department’s own patterns',
+  since: '1.0',
+  faulty: { note: 'patient:\n  ref: P-10422', files: { 'sideport.yaml': '' } },
+  sound: { note: 'patient:\n  ref: P-1042', files: { 'sideport.yaml': '' } },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
 
@@ -6,14 +6,8 @@ export const serialSameAsLot = operationCheck({
   id: 'serial-same-as-lot',
   group: 'traceability',
   summary: 'Serial number and lot are the same.',
-  why: 'A lot has many lenses and a serial number one: one of the two was copied into the wrong field.',
-  whatToDo: 'Copy each from its own line of the label.',
-  source: 'GS1 General Specifications (10 is the lot, 21 the serial number)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'without: lens.udi\nlens:\n  lot: "0040719101"' },
-  sound: { note: 'without: lens.udi\nlens:\n  lot: L2031B' },
   run: (note, say) => {
     const { serial, lot } = implantedLens(note) ?? {};
     if (serial === undefined || lot === undefined || serial.value !== lot.value) return;
@@ -23,4 +17,13 @@ export const serialSameAsLot = operationCheck({
       related: [related(`serial number: ${serial.text}`, serial)],
     });
   },
+});
+
+export const aboutSerialSameAsLot: About = () => ({
+  why: 'A lot has many lenses and a serial number one: one of the two was copied into the wrong field.',
+  whatToDo: 'Copy each from its own line of the label.',
+  source: 'GS1 General Specifications (10 is the lot, 21 the serial number)',
+  since: '1.0',
+  faulty: { note: 'without: lens.udi\nlens:\n  lot: "0040719101"' },
+  sound: { note: 'without: lens.udi\nlens:\n  lot: L2031B' },
 });

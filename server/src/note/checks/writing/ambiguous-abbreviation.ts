@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
 /** Abbreviations that are read in two ways, with both readings. */
@@ -22,14 +22,8 @@ export const ambiguousAbbreviation = textCheck({
   id: 'ambiguous-abbreviation',
   group: 'writing',
   summary: 'An abbreviation in the text can be read in two ways.',
-  why: '“OD” has been read as the right eye and as once daily; “U” as a zero.',
-  whatToDo: 'Write the words.',
-  source: 'ISMP List of Error-Prone Abbreviations; Joint Commission “Do Not Use” list (both from memory)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'after-care:\n  instructions: shield at night, drops OD' },
-  sound: { note: 'after-care:\n  instructions: shield at night, drops once daily' },
   run: (reading, say) => {
     for (const { field } of walk(reading).prose) {
       const raw = reading.text.slice(field.span.start, field.span.end);
@@ -44,4 +38,13 @@ export const ambiguousAbbreviation = textCheck({
       }
     }
   },
+});
+
+export const aboutAmbiguousAbbreviation: About = () => ({
+  why: '“OD” has been read as the right eye and as once daily; “U” as a zero.',
+  whatToDo: 'Write the words.',
+  source: 'ISMP List of Error-Prone Abbreviations; Joint Commission “Do Not Use” list (both from memory)',
+  since: '1.0',
+  faulty: { note: 'after-care:\n  instructions: shield at night, drops OD' },
+  sound: { note: 'after-care:\n  instructions: shield at night, drops once daily' },
 });

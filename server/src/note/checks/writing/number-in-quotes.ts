@@ -1,18 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
 export const numberInQuotes = textCheck({
   id: 'number-in-quotes',
   group: 'writing',
   summary: 'A number is written in quotes.',
-  why: 'Here it is understood, but another program that reads the note takes it for a text.',
-  whatToDo: 'Delete the quotes. Identifiers keep theirs.',
-  source: 'YAML 1.2, core schema',
   severity: 'info',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'preop:\n  biometry:\n    index: "1.3375"' },
-  sound: { note: 'preop:\n  biometry:\n    index: 1.3375' },
   run: (reading, say) => {
     for (const { field, plan, style } of walk(reading).values) {
       if ((style !== 'single' && style !== 'double') || !plan.notation.bareNumber) continue;
@@ -25,4 +19,13 @@ export const numberInQuotes = textCheck({
       });
     }
   },
+});
+
+export const aboutNumberInQuotes: About = () => ({
+  why: 'Here it is understood, but another program that reads the note takes it for a text.',
+  whatToDo: 'Delete the quotes. Identifiers keep theirs.',
+  source: 'YAML 1.2, core schema',
+  since: '1.0',
+  faulty: { note: 'preop:\n  biometry:\n    index: "1.3375"' },
+  sound: { note: 'preop:\n  biometry:\n    index: 1.3375' },
 });

@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
 const PLACEHOLDER =
@@ -8,14 +8,8 @@ export const placeholderLeft = textCheck({
   id: 'placeholder-left',
   group: 'writing',
   summary: 'A placeholder was left in the note.',
-  why: 'It looks filled in, and says nothing.',
-  whatToDo: 'Write what belongs there, or “not recorded”.',
-  source: 'common practice, no source',
   severity: 'unfinished',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'findings: TBC' },
-  sound: { note: 'findings: dense nucleus, clean capsule' },
   run: (reading, say) => {
     for (const { field, plan } of walk(reading).values) {
       if (plan.guide.prose !== true && plan.notation.name !== 'identifier') continue;
@@ -27,4 +21,13 @@ export const placeholderLeft = textCheck({
       });
     }
   },
+});
+
+export const aboutPlaceholderLeft: About = () => ({
+  why: 'It looks filled in, and says nothing.',
+  whatToDo: 'Write what belongs there, or “not recorded”.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: 'findings: TBC' },
+  sound: { note: 'findings: dense nucleus, clean capsule' },
 });

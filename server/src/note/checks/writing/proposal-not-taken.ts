@@ -1,18 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { marksOf } from '../support/comments.ts';
 
 export const proposalNotTaken = textCheck({
   id: 'proposal-not-taken',
   group: 'writing',
   summary: 'A final note still has an open proposal of the dictation.',
-  why: 'The dictation said something that could not be filled in by itself; as a comment it is not part of the record.',
-  whatToDo: 'Take the proposal over as a field, or delete the comment.',
-  source: 'common practice, no source',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: '# proposed dye: trypan blue\ndye: none' },
-  sound: { note: 'dye: none' },
   run: (reading, say, { status }) => {
     if (status !== 'final') return;
     for (const { span } of marksOf(reading, /^proposed\b/iu)) {
@@ -26,4 +20,13 @@ export const proposalNotTaken = textCheck({
       });
     }
   },
+});
+
+export const aboutProposalNotTaken: About = () => ({
+  why: 'The dictation said something that could not be filled in by itself; as a comment it is not part of the record.',
+  whatToDo: 'Take the proposal over as a field, or delete the comment.',
+  source: 'common practice, no source',
+  since: '1.0',
+  faulty: { note: '# proposed dye: trypan blue\ndye: none' },
+  sound: { note: 'dye: none' },
 });

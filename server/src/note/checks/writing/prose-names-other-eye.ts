@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { mention, narrative } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
@@ -13,14 +13,8 @@ export const proseNamesOtherEye = operationCheck({
   id: 'prose-names-other-eye',
   group: 'writing',
   summary: 'The text speaks of the other eye.',
-  why: 'Text is often copied from another note; the side in it then survives unread.',
-  whatToDo: 'Read the sentence. If it means the other eye, say “fellow eye”, or allow the remark.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (site)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'findings: left eye quiet, soft nucleus' },
-  sound: { note: 'findings: right eye quiet, soft nucleus; fellow left eye pseudophakic' },
   run: (note, say, { reading }) => {
     const eye = certainEye(note);
     if (eye === undefined || note.eye === undefined) return;
@@ -37,4 +31,13 @@ export const proseNamesOtherEye = operationCheck({
       related: [related(`the note: ${eye}`, note.eye)],
     });
   },
+});
+
+export const aboutProseNamesOtherEye: About = () => ({
+  why: 'Text is often copied from another note; the side in it then survives unread.',
+  whatToDo: 'Read the sentence. If it means the other eye, say “fellow eye”, or allow the remark.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (site)',
+  since: '1.0',
+  faulty: { note: 'findings: left eye quiet, soft nucleus' },
+  sound: { note: 'findings: right eye quiet, soft nucleus; fellow left eye pseudophakic' },
 });

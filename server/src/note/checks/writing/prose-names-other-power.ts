@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { mention, narrative } from '../support/prose.ts';
 import { related } from '../support/place.ts';
@@ -10,14 +10,8 @@ export const proseNamesOtherPower = operationCheck({
   id: 'prose-names-other-power',
   group: 'writing',
   summary: 'The text names another lens power than the fields.',
-  why: 'Text is often copied from another note; a wrong power in it raises the question which lens is in the eye.',
-  whatToDo: 'Compare with the label of the box, and correct the text or the field.',
-  source: 'IOL quality standard (RCOphth and UKOA 2018)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'free-text: lens of +23.0 D unfolded in the bag' },
-  sound: { note: 'free-text: lens of +21.5 D unfolded in the bag' },
   run: (note, say, { reading }) => {
     const power = implantedLens(note)?.power;
     if (power === undefined) return;
@@ -33,4 +27,13 @@ export const proseNamesOtherPower = operationCheck({
       related: [related(`the fields: ${power.text}`, power)],
     });
   },
+});
+
+export const aboutProseNamesOtherPower: About = () => ({
+  why: 'Text is often copied from another note; a wrong power in it raises the question which lens is in the eye.',
+  whatToDo: 'Compare with the label of the box, and correct the text or the field.',
+  source: 'IOL quality standard (RCOphth and UKOA 2018)',
+  since: '1.0',
+  faulty: { note: 'free-text: lens of +23.0 D unfolded in the bag' },
+  sound: { note: 'free-text: lens of +21.5 D unfolded in the bag' },
 });

@@ -1,5 +1,5 @@
 import { siteAt } from '../../calculations/position/site.ts';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { mainIncision } from '../support/course.ts';
 import { apart, positionOn } from '../support/measurements.ts';
 import { mention, narrative } from '../support/prose.ts';
@@ -13,14 +13,8 @@ export const proseNamesOtherSite = operationCheck({
   id: 'prose-names-other-site',
   group: 'writing',
   summary: 'The text names another site of the main incision than the fields.',
-  why: 'The site decides the astigmatism; nasal for temporal may mean that the side is wrong.',
-  whatToDo: 'Read the sentence, and correct the text or the field.',
-  source: 'ISO 8429:1986 (dial)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'free-text: superior incision, uneventful' },
-  sound: { note: 'free-text: temporal incision, uneventful' },
   run: (note, say, { reading }) => {
     const main = mainIncision(note)?.at;
     const eye = certainEye(note);
@@ -38,4 +32,13 @@ export const proseNamesOtherSite = operationCheck({
       related: [related(`the main incision: ${main.text}`, main)],
     });
   },
+});
+
+export const aboutProseNamesOtherSite: About = () => ({
+  why: 'The site decides the astigmatism; nasal for temporal may mean that the side is wrong.',
+  whatToDo: 'Read the sentence, and correct the text or the field.',
+  source: 'ISO 8429:1986 (dial)',
+  since: '1.0',
+  faulty: { note: 'free-text: superior incision, uneventful' },
+  sound: { note: 'free-text: temporal incision, uneventful' },
 });

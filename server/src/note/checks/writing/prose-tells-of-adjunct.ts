@@ -1,5 +1,5 @@
 import type { Operation, Place } from '@sideport/schemas';
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { suturesOf } from '../support/sutures.ts';
 import { mention, narrative } from '../support/prose.ts';
 import { related } from '../support/place.ts';
@@ -43,14 +43,8 @@ export const proseTellsOfAdjunct = operationCheck({
   id: 'prose-tells-of-adjunct',
   group: 'writing',
   summary: 'The text tells of a ring, a vitrectomy, sutures, a dye or a pupil aid that the fields deny.',
-  why: 'Extra procedures and implants are coded and counted from the fields.',
-  whatToDo: 'Read the sentence, and correct the field or the text.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (extra procedure and the reason)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'free-text: one suture at the end for safety' },
-  sound: { note: 'free-text: no suture needed' },
   run: (note, say, { reading }) => {
     const values = narrative(reading);
     for (const { what, words, denied } of adjuncts) {
@@ -64,4 +58,13 @@ export const proseTellsOfAdjunct = operationCheck({
       });
     }
   },
+});
+
+export const aboutProseTellsOfAdjunct: About = () => ({
+  why: 'Extra procedures and implants are coded and counted from the fields.',
+  whatToDo: 'Read the sentence, and correct the field or the text.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (extra procedure and the reason)',
+  since: '1.0',
+  faulty: { note: 'free-text: one suture at the end for safety' },
+  sound: { note: 'free-text: no suture needed' },
 });

@@ -1,4 +1,4 @@
-import { operationCheck } from '../check.ts';
+import { operationCheck, type About } from '../check.ts';
 import { complicationOf, type ComplicationKind } from '../support/course.ts';
 import { mention, narrative } from '../support/prose.ts';
 import { related } from '../support/place.ts';
@@ -37,14 +37,8 @@ export const proseTellsOfComplication = operationCheck({
   id: 'prose-tells-of-complication',
   group: 'writing',
   summary: 'The text tells of a complication that the fields do not have.',
-  why: 'Only the fields are counted; a complication in prose is lost to audit, codes and the next surgeon.',
-  whatToDo: 'Read the sentence. List the complication if it happened, or reword or allow it if it did not.',
-  source: 'UK national cataract audit; common practice',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: { note: 'findings: soft nucleus, iris prolapsed through the main wound' },
-  sound: { note: 'findings: soft nucleus, no iris prolapse' },
   run: (note, say, { reading }) => {
     const list = note.complications?.$ ?? note.$.said['complications'];
     if (list === undefined) return;
@@ -65,4 +59,13 @@ export const proseTellsOfComplication = operationCheck({
       });
     }
   },
+});
+
+export const aboutProseTellsOfComplication: About = () => ({
+  why: 'Only the fields are counted; a complication in prose is lost to audit, codes and the next surgeon.',
+  whatToDo: 'Read the sentence. List the complication if it happened, or reword or allow it if it did not.',
+  source: 'UK national cataract audit; common practice',
+  since: '1.0',
+  faulty: { note: 'findings: soft nucleus, iris prolapsed through the main wound' },
+  sound: { note: 'findings: soft nucleus, no iris prolapse' },
 });

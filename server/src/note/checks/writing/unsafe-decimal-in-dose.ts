@@ -1,4 +1,4 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
 const TRAILING = /(?<![\d.])(\d+)\.0+\s?(mg|g|µg|mcg|micrograms?|mL|ml|units?)\b/u;
@@ -8,18 +8,8 @@ export const unsafeDecimalInDose = textCheck({
   id: 'unsafe-decimal-in-dose',
   group: 'writing',
   summary: 'A dose is written with a trailing zero, or without a zero before the point.',
-  why: 'A dose of 1.0 mg is read as 10 mg and .5 mg as 5 mg when the point is overlooked.',
-  whatToDo: 'Write 1 mg, and 0.5 mg.',
-  source: 'Joint Commission “Do Not Use” list (trailing zero, lack of leading zero; from memory)',
   severity: 'warning',
-  since: '1.0',
   allowable: true,
-  faulty: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1.0 mg in 0.1 mL',
-  },
-  sound: {
-    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL',
-  },
   run: (reading, say) => {
     for (const { field, plan, style } of walk(reading).values) {
       const isDose = plan.notation.name === 'dose';
@@ -44,5 +34,18 @@ export const unsafeDecimalInDose = textCheck({
               ],
       });
     }
+  },
+});
+
+export const aboutUnsafeDecimalInDose: About = () => ({
+  why: 'A dose of 1.0 mg is read as 10 mg and .5 mg as 5 mg when the point is overlooked.',
+  whatToDo: 'Write 1 mg, and 0.5 mg.',
+  source: 'Joint Commission “Do Not Use” list (trailing zero, lack of leading zero; from memory)',
+  since: '1.0',
+  faulty: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1.0 mg in 0.1 mL',
+  },
+  sound: {
+    note: 'drugs:\n  - drug: cefuroxime\n    purpose: antibiotic\n    route: intracameral\n    dose: 1 mg in 0.1 mL',
   },
 });

@@ -1,18 +1,12 @@
-import { textCheck } from '../check.ts';
+import { textCheck, type About } from '../check.ts';
 import { markedText, marksOf } from '../support/comments.ts';
 
 export const valueAwaitsConfirmation = textCheck({
   id: 'value-awaits-confirmation',
   group: 'writing',
   summary: 'A value of a final note is marked as to be confirmed.',
-  why: 'It came from dictation or memory and nobody has looked at it yet: it must not be signed as it stands.',
-  whatToDo: 'Compare the value with its source; then delete the mark “# confirm”.',
-  source: 'RCS Good Surgical Practice 2014, 1.3 (entries the signer answers for)',
   severity: 'error',
-  since: '1.0',
   allowable: false,
-  faulty: { note: 'urgency: elective # confirm' },
-  sound: { note: 'urgency: elective' },
   run: (reading, say, { status }) => {
     if (status !== 'final') return;
     for (const mark of marksOf(reading, /^confirm\b/iu)) {
@@ -30,6 +24,15 @@ export const valueAwaitsConfirmation = textCheck({
       });
     }
   },
+});
+
+export const aboutValueAwaitsConfirmation: About = () => ({
+  why: 'It came from dictation or memory and nobody has looked at it yet: it must not be signed as it stands.',
+  whatToDo: 'Compare the value with its source; then delete the mark “# confirm”.',
+  source: 'RCS Good Surgical Practice 2014, 1.3 (entries the signer answers for)',
+  since: '1.0',
+  faulty: { note: 'urgency: elective # confirm' },
+  sound: { note: 'urgency: elective' },
 });
 
 function blankBefore(text: string, { start, end }: { readonly start: number; readonly end: number }) {
