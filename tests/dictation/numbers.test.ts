@@ -13,7 +13,7 @@ function whole(phrase: string): { readonly value: number; readonly written: stri
 }
 
 // How numbers are said in theatre: common practice, no source.
-const said: readonly (readonly [string, number, string?])[] = [
+const said: [phrase: string, value: number, written?: string][] = [
   ['five', 5],
   ['nineteen', 19],
   ['twenty one', 21],
@@ -57,7 +57,7 @@ const said: readonly (readonly [string, number, string?])[] = [
 ];
 
 describe('spoken numbers', () => {
-  it.each(said)('%s', (phrase, value, written) => {
+  it.each(said)('%s', (phrase: string, value: number, written?: string) => {
     const reading = whole(phrase);
     expect(reading?.value).toBe(value);
     if (written !== undefined) expect(reading?.written).toBe(written);

@@ -45,8 +45,7 @@ function judge(value: DictatedValue, view: NoteView): Judged {
   if (written !== undefined) {
     if (value.path[0] === 'free-text')
       return { value: { ...value, state: 'proposed', because: 'the note has a free text already' } };
-    if (agrees(value.path, written, value))
-      return { value: { ...value, state: 'filled', because: 'the note says the same' } };
+    if (agrees(value.path, written, value)) return { value: agreed(value, 'the note says the same') };
     return { value: { ...value, state: 'unresolved', because: `the note says ${written}` }, inNote: written };
   }
   const blocking = view.blocking(value.path);
@@ -65,8 +64,14 @@ function seconded(value: DictatedValue, view: NoteView): DictatedValue {
   const against = sources.find(({ text }) => !agrees(value.path, text, value));
   if (against !== undefined) return { ...value, because: `${against.path.join(' ')} says ${against.text}` };
   const [second] = sources;
-  if (second === undefined || value.doubted === true) return value;
-  return { ...value, state: 'filled', because: `${second.path.join(' ')} says the same` };
+  return second === undefined ? value : agreed(value, `${second.path.join(' ')} says the same`);
+}
+
+/** A second source fills a value; what was not clearly heard, or is spoken against, is proposed all the same. */
+function agreed(value: DictatedValue, because: string): DictatedValue {
+  return value.doubted === true
+    ? { ...value, because: `${because}, but ${value.because}` }
+    : { ...value, state: 'filled', because };
 }
 
 /** Whether a text of the note means what was dictated. */

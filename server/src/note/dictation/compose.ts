@@ -91,7 +91,7 @@ class Writer {
   }
 
   #single({ claim, state, because }: Settled): readonly DictatedValue[] {
-    const judged = { ...this.#place(claim), state, because };
+    const judged = { ...this.#place(claim), state, because, ...doubt(claim.heard) };
     if (claim.path === 'free-text[duration]') {
       return [{ path: ['free-text'], value: `The operation took ${claim.value}.`, ...judged }];
     }
@@ -120,7 +120,8 @@ class Writer {
     const start = Math.min(...parts.map((part) => part.start));
     const end = Math.max(...parts.map((part) => part.end));
     const { state, because, claim } = weakest;
-    const judged = { ...this.#place({ start, end }), state, because, parts };
+    const heard = group.some((one) => one.claim.heard);
+    const judged = { ...this.#place({ start, end }), state, because, parts, ...doubt(heard) };
     if (!value.startsWith('for ')) return { path: this.#path(claim), value, ...judged };
     // How long without how often is no regimen: it is kept in words.
     const drug = listOf(path)[1];
@@ -187,9 +188,14 @@ class Writer {
         ...this.#place(claim),
         state,
         because: 'goes with the words beside it',
+        ...doubt(claim.heard),
       }));
     });
   }
+}
+
+function doubt(heard: boolean): Pick<DictatedValue, 'doubted'> {
+  return heard ? { doubted: true } : {};
 }
 
 /** "incisions[side-port].at" as list, entry and key; empty where the path names no entry. */

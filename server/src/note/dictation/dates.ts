@@ -1,4 +1,4 @@
-import { belowHundred } from './numbers.ts';
+import { belowHundred, canBeginNumber } from './numbers.ts';
 import type { Token } from './tokens.ts';
 
 const months = [
@@ -46,6 +46,20 @@ export interface DateReading {
   readonly unsure: boolean;
 }
 
+const dateWords: ReadonlySet<string> = new Set([
+  'the',
+  'thirtieth',
+  ...ordinals,
+  ...months,
+  ...months.map((month) => month.slice(0, 3)),
+  'sept',
+]);
+
+/** Whether a date can begin with a token. */
+export function canBeginDate(token: Token): boolean {
+  return canBeginNumber(token) || dateWords.has(token.word);
+}
+
 interface Part {
   readonly value: number;
   readonly end: number;
@@ -54,7 +68,8 @@ interface Part {
 /** "the fourteenth of March twenty thirty one", "March 14th, 2031", "14/03/2031", "2031-03-14". */
 export function dateAt(tokens: readonly Token[], at: number): DateReading | undefined {
   const first = tokens[at];
-  if (first?.kind === 'number' && /^\d{4}-\d{2}-\d{2}$/u.test(first.word)) return made(first.word, at + 1);
+  if (first === undefined || !canBeginDate(first)) return undefined;
+  if (first.kind === 'number' && /^\d{4}-\d{2}-\d{2}$/u.test(first.word)) return made(first.word, at + 1);
   return dayFirst(tokens, at) ?? monthFirst(tokens, at) ?? inDigits(tokens, at);
 }
 

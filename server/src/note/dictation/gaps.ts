@@ -13,8 +13,11 @@ export interface Gap {
   readonly sentences: number;
 }
 
+const noGap: Gap = { content: 0, plain: [], parts: 0, sentences: 0 };
+
 /** What stands between two token positions. */
 export function gapBetween(tokens: readonly Token[], from: number, to: number): Gap {
+  if (from >= to) return noGap;
   const plain: string[] = [];
   let content = 0;
   let parts = 0;

@@ -98,6 +98,11 @@ export function belowHundred(tokens: readonly Token[], at: number): readonly Par
 
 const none: readonly NumberReading[] = [];
 
+/** Whether a number can begin with a token. */
+export function canBeginNumber({ kind, word }: Token): boolean {
+  return kind === 'number' || (kind === 'word' && beginnings.has(word));
+}
+
 /** Every word that a number can begin with. */
 const beginnings: ReadonlySet<string> = new Set([
   ...Object.keys(units),
@@ -112,7 +117,16 @@ const beginnings: ReadonlySet<string> = new Set([
 /** Every complete reading of the number that begins at a token, longest first. Never throws; [] where none begins. */
 export function numbersAt(tokens: readonly Token[], at: number): readonly NumberReading[] {
   const first = tokens[at];
-  if (first === undefined || (first.kind === 'word' && !beginnings.has(first.word))) return none;
+  if (first === undefined || !canBeginNumber(first)) return none;
+  let places = readBefore.get(tokens);
+  if (places === undefined) readBefore.set(tokens, (places = []));
+  return (places[at] ??= readNumbers(tokens, at));
+}
+
+/** Several grammars look for numbers at the same places of one dictation. */
+const readBefore = new WeakMap<readonly Token[], (readonly NumberReading[])[]>();
+
+function readNumbers(tokens: readonly Token[], at: number): readonly NumberReading[] {
   const sign = signAt(tokens, at);
   const from = sign === undefined ? at : at + 1;
   const readings = [...digits(tokens, from), ...spoken(tokens, from)];

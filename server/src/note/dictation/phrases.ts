@@ -54,7 +54,7 @@ export class Phrases<M> {
   at(tokens: readonly Token[], from: number, readSlot: ReadSlot): readonly Found<M>[] {
     this.#root ??= this.#state(this.#starts);
     const found: Found<M>[] = [];
-    this.#walk(this.#root, tokens, { from, at: from, slots: [] }, readSlot, found);
+    this.#walk(this.#root, from, [], { tokens, from, readSlot, found });
     return found;
   }
 
@@ -117,21 +117,27 @@ export class Phrases<M> {
     return next;
   }
 
-  #walk(state: State<M>, tokens: readonly Token[], so: Walk, readSlot: ReadSlot, found: Found<M>[]): void {
-    if (state.ends.length > 0 && so.at > so.from) record(state.ends, so, found);
-    let { at } = so;
-    while (at > so.from && hesitations.has(tokens[at]?.word ?? '')) at += 1;
-    const token = tokens[at];
+  #walk(state: State<M>, at: number, slots: readonly SlotReading[], search: Search<M>): void {
+    if (state.ends.length > 0 && at > search.from) record(state.ends, at, slots, search);
+    const { tokens, from, readSlot } = search;
+    let next = at;
+    while (next > from && hesitations.has(tokens[next]?.word ?? '')) next += 1;
+    const token = tokens[next];
     if (token === undefined || token.strength === 'sentence') return;
-    const next = this.#after(state, token.word);
-    if (next !== undefined) this.#walk(next, tokens, { ...so, at: at + 1 }, readSlot, found);
+    const after = this.#after(state, token.word);
+    if (after !== undefined) this.#walk(after, next + 1, slots, search);
     if (token.kind === 'break') return;
     for (const [slot, then] of state.slots) {
-      for (const reading of readSlot(slot, at)) {
-        this.#walk(then, tokens, { from: so.from, at: reading.end, slots: [...so.slots, reading] }, readSlot, found);
-      }
+      for (const reading of readSlot(slot, next)) this.#walk(then, reading.end, [...slots, reading], search);
     }
   }
+}
+
+interface Search<M> {
+  readonly tokens: readonly Token[];
+  readonly from: number;
+  readonly readSlot: ReadSlot;
+  readonly found: Found<M>[];
 }
 
 function wordsOf<M>(nodes: readonly Node<M>[]): ReadonlyMap<string, readonly Node<M>[]> {
@@ -146,17 +152,11 @@ function wordsOf<M>(nodes: readonly Node<M>[]): ReadonlyMap<string, readonly Nod
   return out;
 }
 
-interface Walk {
-  readonly from: number;
-  readonly at: number;
-  readonly slots: readonly SlotReading[];
-}
-
 /** Phrases over the same tokens with the same slots are one, with the meanings of all. */
-function record<M>(ends: readonly M[], so: Walk, found: Found<M>[]): void {
-  const same = found.findIndex((one) => one.to === so.at && sameSlots(one.slots, so.slots));
+function record<M>(ends: readonly M[], to: number, slots: readonly SlotReading[], { from, found }: Search<M>): void {
+  const same = found.findIndex((one) => one.to === to && sameSlots(one.slots, slots));
   if (same < 0) {
-    found.push({ from: so.from, to: so.at, meanings: ends, slots: so.slots });
+    found.push({ from, to, meanings: ends, slots });
     return;
   }
   const known = found[same]!;

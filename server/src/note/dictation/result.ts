@@ -21,7 +21,7 @@ export interface DictatedValue {
   readonly state: ValueState;
   readonly because: string;
   readonly parts?: readonly ValuePart[];
-  /** Something else that was said speaks against it: no second source is enough. */
+  /** Only understood by its sound, or spoken against elsewhere: no second source is enough to fill it. */
   readonly doubted?: boolean;
 }
 

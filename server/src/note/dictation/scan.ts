@@ -1,5 +1,5 @@
 import { plainWords } from '@sideport/schemas/spoken/plain-words.ts';
-import { hesitations, type Found, type ReadSlot } from './phrases.ts';
+import { hesitations, type Found } from './phrases.ts';
 import { slotReader, type SlotReading } from './slots.ts';
 import { amountsAt, type Amount } from './spoken-amounts.ts';
 import type { Meaning, Table } from './table.ts';
@@ -26,35 +26,40 @@ export function scan(tokens: readonly Token[], table: Table): readonly Item[] {
   const readSlot = slotReader(tokens);
   const weights = new Weights(tokens);
   const best: number[] = [];
-  const chosen: (Item | undefined)[] = [];
+  const chosen: ((() => Item) | undefined)[] = [];
+  const ends: number[] = [];
   best[tokens.length] = 0;
   for (let from = tokens.length - 1; from >= 0; from -= 1) {
-    best[from] = best[from + 1]!;
-    for (const item of itemsAt(tokens, from, table, readSlot)) {
-      const weight = weights.of(item) + best[item.to]!;
-      if (weight <= best[from]!) continue;
-      best[from] = weight;
-      chosen[from] = item;
+    const token = tokens[from]!;
+    let most = best[from + 1]!;
+    if (token.kind !== 'break' && !hesitations.has(token.word)) {
+      for (const found of table.phrases.at(tokens, from, readSlot)) {
+        const weight = weights.ofPhrase(found) + best[found.to]!;
+        if (weight <= most) continue;
+        most = weight;
+        chosen[from] = () => itemOf(found, tokens);
+        ends[from] = found.to;
+      }
+      for (const item of amountsAt(tokens, from, table)) {
+        const weight = weights.ofAmount(item) + best[item.to]!;
+        if (weight <= most) continue;
+        most = weight;
+        chosen[from] = () => item;
+        ends[from] = item.to;
+      }
     }
+    best[from] = most;
   }
   const items: Item[] = [];
-  for (let at = 0; at < tokens.length;) {
-    const item = chosen[at];
-    if (item !== undefined) items.push(item);
-    at = item === undefined ? at + 1 : item.to;
+  for (let at = 0; at < tokens.length; at = ends[at] ?? at + 1) {
+    const make = chosen[at];
+    if (make !== undefined) items.push(make());
   }
   return items;
 }
 
-function itemsAt(tokens: readonly Token[], from: number, table: Table, readSlot: ReadSlot): readonly Item[] {
-  const token = tokens[from]!;
-  if (token.kind === 'break' || hesitations.has(token.word)) return [];
-  const items = table.phrases.at(tokens, from, readSlot).map((found) => itemOf(found, tokens));
-  return [...items, ...amountsAt(tokens, from, table)];
-}
-
 function itemOf(found: Found<Meaning>, tokens: readonly Token[]): Item {
-  const sure = found.meanings.filter((meaning) => !isHeard(meaning));
+  const { sure } = judge(found.meanings);
   return {
     from: found.from,
     to: found.to,
@@ -62,12 +67,36 @@ function itemOf(found: Found<Meaning>, tokens: readonly Token[]): Item {
     end: tokens[found.to - 1]!.end,
     meanings: sure.length > 0 ? sure : found.meanings,
     slots: found.slots,
-    heard: sure.length === 0 || found.slots.some((slot) => slot.heard),
+    heard: isHeard(found),
   };
 }
 
-function isHeard(meaning: Meaning): boolean {
-  return 'heard' in meaning && meaning.heard;
+function isHeard({ meanings, slots }: Found<Meaning>): boolean {
+  return judge(meanings).sure.length === 0 || slots.some((slot) => slot.heard);
+}
+
+/** What a set of meanings amounts to. */
+interface Judged {
+  /** Those that are more than a sound. */
+  readonly sure: readonly Meaning[];
+  readonly valued: boolean;
+  readonly filler: boolean;
+}
+
+/** The same phrase has the same meanings each time: they are judged once. */
+const judged = new WeakMap<readonly Meaning[], Judged>();
+
+function judge(meanings: readonly Meaning[]): Judged {
+  const known = judged.get(meanings);
+  if (known !== undefined) return known;
+  const sure = meanings.filter((meaning) => !('heard' in meaning && meaning.heard));
+  const made: Judged = {
+    sure,
+    valued: sure.some(({ kind }) => kind === 'value' || kind === 'form'),
+    filler: sure.every(({ kind }) => fillers.has(kind)),
+  };
+  judged.set(meanings, made);
+  return made;
 }
 
 /** Meanings that carry no fact of their own. */
@@ -87,14 +116,25 @@ class Weights {
     });
   }
 
-  of({ from, to, amount, heard, meanings }: Item): number {
+  ofPhrase(found: Found<Meaning>): number {
+    const { length, content, size } = this.#measure(found);
+    if (isHeard(found)) return size - 7;
+    const { valued, filler } = judge(found.meanings);
+    if (valued) return size + 2;
+    return filler ? 5 * content + length + (length * length) / 2 : size;
+  }
+
+  ofAmount(item: Item): number {
+    return this.#measure(item).size - (item.heard ? 6 : 1) + (item.amount?.unit === undefined ? 0 : 1);
+  }
+
+  #measure({ from, to }: { readonly from: number; readonly to: number }): {
+    readonly length: number;
+    readonly content: number;
+    readonly size: number;
+  } {
     const length = this.#words[to]! - this.#words[from]!;
     const content = this.#content[to]! - this.#content[from]!;
-    const size = 4 * content + 6 * length + 2 * length * length;
-    if (amount !== undefined) return size - (heard ? 6 : 1) + (amount.unit === undefined ? 0 : 1);
-    if (heard) return size - 7;
-    if (meanings.some(({ kind }) => kind === 'value' || kind === 'form')) return size + 2;
-    if (meanings.every(({ kind }) => fillers.has(kind))) return 5 * content + length + (length * length) / 2;
-    return size;
+    return { length, content, size: 4 * content + 6 * length + 2 * length * length };
   }
 }

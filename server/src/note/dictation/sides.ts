@@ -51,6 +51,7 @@ function lettered(items: readonly Item[], tokens: readonly Token[], text: string
     items.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, ahead) => from + ahead)),
   );
   return tokens.flatMap((token, at): SideMention[] => {
+    if (token.end - token.start !== 2) return [];
     const side = sideLetters[text.slice(token.start, token.end)];
     if (side === undefined || covered.has(at)) return [];
     return [{ side, role: 'asserted', item: -1, start: token.start, end: token.end, superseded: false }];

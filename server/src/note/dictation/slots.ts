@@ -1,6 +1,6 @@
 import type { SlotName } from '@sideport/schemas/spoken/phrase.ts';
 import { siteWords } from '@sideport/schemas/notation/site.ts';
-import { dateAt } from './dates.ts';
+import { canBeginDate, dateAt } from './dates.ts';
 import { belowHundred, digitOf, numbersAt } from './numbers.ts';
 import type { Token } from './tokens.ts';
 
@@ -36,14 +36,23 @@ export function readSlot(slot: SlotName, tokens: readonly Token[], at: number): 
   return readers[slot](tokens, at).map((reading) => ({ ...reading, from: at }));
 }
 
+const nothing: readonly SlotReading[] = [];
+
 /** Reads the slots of one dictation, each place once. */
 export function slotReader(tokens: readonly Token[]): (slot: SlotName, at: number) => readonly SlotReading[] {
   const known = new Map<SlotName, (readonly SlotReading[])[]>();
+  const mayBegin = tokens.map(canBeginSlot);
   return (slot, at) => {
-    const places = known.get(slot) ?? [];
-    if (places.length === 0) known.set(slot, places);
+    if (mayBegin[at] !== true) return nothing;
+    let places = known.get(slot);
+    if (places === undefined) known.set(slot, (places = []));
     return (places[at] ??= readSlot(slot, tokens, at));
   };
+}
+
+/** Whether anything that a slot holds can begin with a token. Most words begin none, and there are many words. */
+function canBeginSlot(token: Token): boolean {
+  return canBeginDate(token) || token.word.length === 1 || slotWords.has(token.word);
 }
 
 function sure(text: string, end: number): Omit<SlotReading, 'from'> {
@@ -282,6 +291,18 @@ function site(text: string): string | undefined {
   if (sites.has(plainForm)) return plainForm;
   return shortSites[plainForm];
 }
+
+/** Words other than numbers and dates that a slot can begin with. */
+const slotWords: ReadonlySet<string> = new Set([
+  ...Object.keys(articles),
+  ...Object.keys(repeats),
+  ...Object.keys(latin),
+  ...Object.keys(oftenWords),
+  ...Object.keys(shortSites),
+  ...siteWords.flatMap((site) => [site, `${site}ly`]),
+  ...sitePrefixes,
+  ...['every', 'fortnight', 'oh', 'o'],
+]);
 
 function word(tokens: readonly Token[], at: number): string | undefined {
   const token = tokens[at];

@@ -46,6 +46,10 @@ const american: Readonly<Record<string, string>> = {
 
 /** The word as the phrase table spells it. */
 export function foldWord(word: string): string {
+  if (/^[A-Za-z]+$/u.test(word)) {
+    const plain = word.toLowerCase();
+    return american[plain] ?? plain;
+  }
   const plain = word
     .normalize('NFKD')
     .replace(/['’ʼ]s$/iu, '')

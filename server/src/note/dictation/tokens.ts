@@ -14,7 +14,7 @@ export interface Token {
 }
 
 const piece =
-  /(?<date>\d{4}-\d{2}-\d{2})|(?<sign>[-−+]ve\b)|(?<number>\d+(?:[.,]\d+)?|(?<![\d.])\.\d+)|(?<word>\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?)|(?<line>\r\n|\r|\n)|(?<other>[^\s])/gu;
+  /\d{4}-\d{2}-\d{2}|[-−+]ve\b|\d+(?:[.,]\d+)?|(?<![\d.])\.\d+|\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?|\r\n|\r|\n|[^\s]/gu;
 
 /** Symbols as they are read aloud. Others stand for themselves. */
 const aloud: Readonly<Record<string, string>> = {
@@ -74,13 +74,11 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   const raw = match[0];
   const start = match.index;
   const end = start + raw.length;
-  const groups = match.groups ?? {};
-  if (groups['date'] !== undefined) return [{ kind: 'number', word: raw, start, end }];
-  if (groups['sign'] !== undefined)
-    return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
-  if (groups['number'] !== undefined) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
-  if (groups['word'] !== undefined) return [{ kind: 'word', word: foldWord(raw), start, end }];
-  if (groups['line'] !== undefined) return [sentence(start, end)];
+  if (/^\p{L}/u.test(raw)) return [{ kind: 'word', word: foldWord(raw), start, end }];
+  if (/^\d{4}-/u.test(raw)) return [{ kind: 'number', word: raw, start, end }];
+  if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
+  if (/ve$/u.test(raw)) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
+  if (/^[\r\n]/u.test(raw)) return [sentence(start, end)];
   if (sentenceMarks.has(raw)) return [sentence(start, end)];
   if (partMarks.has(raw)) return [part(start, end)];
   if (raw === '-' || raw === '−' || raw === '‑') return hyphen(text, start, end);
