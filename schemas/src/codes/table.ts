@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import icd10 from './icd10.json' with { type: 'json' };
 import icd10cm from './icd10cm.json' with { type: 'json' };
 import icd10pcs from './icd10pcs.json' with { type: 'json' };
@@ -9,18 +9,18 @@ const status = z.enum(['seen', 'second-hand', 'from memory', 'confirmed locally'
 
 const code = z.strictObject({
   /** What the code stands for; the rules name codes by this key. */
-  key: z.string().min(1),
-  right: z.string().min(1),
-  left: z.string().min(1),
-  title: z.string().min(1),
+  key: z.string().check(z.minLength(1)),
+  right: z.string().check(z.minLength(1)),
+  left: z.string().check(z.minLength(1)),
+  title: z.string().check(z.minLength(1)),
   status,
-  source: z.string().optional(),
+  source: z.optional(z.string()),
 });
 
 /** The codes of one system that the rules can suggest. A department may replace any of them by its key. */
 export const codeTable = z.strictObject({
-  system: z.string().min(1),
-  edition: z.string().min(1),
+  system: z.string().check(z.minLength(1)),
+  edition: z.string().check(z.minLength(1)),
   terms: z.string(),
   codes: z.array(code),
 });
