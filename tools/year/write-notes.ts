@@ -201,7 +201,7 @@ lens:
   power: ${signed(power, 1)} D
   optic-diameter: 6.0 mm
   serial: "${serial}"
-  lot: L${date.slice(0, 4)}
+  lot: L${serial.slice(0, 5)}
   expiry: ${Number(date.slice(0, 4)) + 3}-06
   placed: ${one.rupture ? 'sulcus' : 'capsular bag'}
   ovd-removed-behind: yes

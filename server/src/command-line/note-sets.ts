@@ -3,7 +3,7 @@ import type { Department } from '@sideport/schemas';
 import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
 import type { Surroundings } from '../note/review.ts';
-import { factsOf, type NoteFacts, type NoteSet } from '../note/set/note-set.ts';
+import { factsIn, factsOf, type NoteFacts, type NoteSet } from '../note/set/note-set.ts';
 import { DEPARTMENT_FILE, isNoteName, shownAs } from './file-names.ts';
 import { notesBelow, type Input } from './find-notes.ts';
 import { FileProblem, today, type World } from './world.ts';
@@ -171,8 +171,9 @@ export class DiskSet implements NoteSet {
       const known = this.#known(path);
       if (known !== undefined) return known === null ? [] : [known];
       const file = shownAs(path, this.#world.folder);
-      const reading = this.open(file);
-      const facts = reading === undefined ? undefined : factsOf(reading, file);
+      const kept = this.#kept.get(file);
+      const text = kept === undefined ? this.#read(path) : undefined;
+      const facts = kept !== undefined ? factsOf(kept, file) : text === undefined ? undefined : factsIn(text, file);
       return facts === undefined ? [] : [facts];
     });
   }

@@ -43,10 +43,19 @@ export function reviewReading(
   checks: readonly Check[] = allChecks,
 ): Review {
   const context = contextOf(reading, surroundings);
-  const said = [...reading.remarks];
+  return { reading, remarks: remarksIn(context, checks), computed: computeNote(context) };
+}
+
+/** The remarks alone, for those who check many notes and show no computed values. Never throws. */
+export function remarksOf(reading: NoteReading, surroundings: Surroundings = {}): readonly Remark[] {
+  return remarksIn(contextOf(reading, surroundings), allChecks);
+}
+
+function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Remark[] {
+  const said = [...context.reading.remarks];
   for (const check of checks) said.push(...runCheck(check, context));
-  const remarks = applyAllowances(reading, departmentSeverity(withoutEchoes(said), context.department));
-  return { reading, remarks: remarks.toSorted(byPlace), computed: computeNote(context) };
+  const remarks = applyAllowances(context.reading, departmentSeverity(withoutEchoes(said), context.department));
+  return remarks.toSorted(byPlace);
 }
 
 /** What every check and computation is told. */

@@ -7,6 +7,7 @@ import { contextOf } from '../../note/review.ts';
 import { isDepartmentName } from '../file-names.ts';
 import { findNotes } from '../find-notes.ts';
 import { NoteSets } from '../note-sets.ts';
+import { detached } from '../checking/checker.ts';
 import { showProgress } from '../checking/progress.ts';
 import { inShard, type Shard } from '../checking/shard.ts';
 import { readInput } from '../read-input.ts';
@@ -43,7 +44,7 @@ export async function gather(paths: readonly string[], options: GatherOptions, w
     try {
       const department = sets.departmentFor(input.path);
       const context = contextOf(readNote(await readInput(input, world)), { department, file: input.file });
-      collector.add(auditFacts(context));
+      collector.add(detached(auditFacts(context)));
       if (at === 0) present = presentIn(department);
     } catch (error) {
       if (!(error instanceof FileProblem)) throw error;

@@ -1,6 +1,5 @@
 import { dirname, join, resolve } from 'node:path';
-import { readNote } from '../../note/reading/read-note.ts';
-import { factsOf, type NoteFacts } from '../../note/set/note-set.ts';
+import { factsIn, type NoteFacts } from '../../note/set/note-set.ts';
 import { isDepartmentName, isNoteName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import { WrongUse, type World } from '../world.ts';
@@ -34,7 +33,7 @@ async function changesSince(revision: string, ask: AskGit, folder: string): Prom
 async function idsOf(changes: Changes, revision: string, ask: AskGit, world: World): Promise<Set<string>> {
   const ids = new Set<string>();
   const put = (text: string): void => {
-    const id = factsOf(readNote(text), '')?.id;
+    const id = factsIn(text, '')?.id;
     if (id !== undefined) ids.add(id);
   };
   for (const path of changes.paths) {
@@ -47,7 +46,7 @@ async function idsOf(changes: Changes, revision: string, ask: AskGit, world: Wor
 }
 
 function factsAt(path: string, world: World): NoteFacts | undefined {
-  return factsOf(readNote(world.files.read(path)), path);
+  return factsIn(world.files.read(path), path);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { join, resolve } from 'node:path';
-import type { ReportedNote } from '../../note/reports/report-input.ts';
+import { compareText, type ReportedNote } from '../../note/reports/report-input.ts';
 import { DEPARTMENT_FILE, isNoteName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import { NoteSets } from '../note-sets.ts';
@@ -88,7 +88,7 @@ export async function checkMany(inputs: readonly Input[], options: ManyOptions, 
     const facts = await factsOfSets(inputs, sets, { cache, hashes, checkers, world });
     const keys = keysOf(inputs, sets, facts, { hashes, world, department: options.department });
     const cached = inputs.map((_, at) => resultIn(cache, keys[at], hashes, world));
-    const todo = inputs.flatMap((input, at) => (cached[at] === undefined ? [{ input, at }] : []));
+    const todo = besidePartners(inputs, facts).filter(({ at }) => cached[at] === undefined);
     const known = inputs.length - todo.length;
     // Facts are only wanted by those who check.
     if (todo.length > 0) await Promise.all(checkers.map((checker) => checker.know(facts)));
@@ -114,6 +114,20 @@ interface Tools {
   readonly hashes: Hashes;
   readonly checkers: readonly Checker[];
   readonly world: World;
+}
+
+/**
+ * The inputs in an order in which a follow-up comes right after the operation it points to, so that a note read for
+ * one is still at hand for the other.
+ */
+function besidePartners(
+  inputs: readonly Input[],
+  facts: readonly FileFacts[],
+): readonly { readonly input: Input; readonly at: number }[] {
+  const partner = new Map(facts.map(({ path, facts: own }) => [path, own?.pointsTo ?? own?.id ?? '']));
+  return inputs
+    .map((input, at) => ({ input, at, by: partner.get(input.path ?? '') ?? '' }))
+    .toSorted((a, b) => compareText(a.by, b.by) || compareText(b.input.file, a.input.file));
 }
 
 /** The facts of every note of every set that an input belongs to. */

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readNote } from '../../note/reading/read-note.ts';
-import { reviewNote, reviewReading } from '../../note/review.ts';
+import { remarksOf } from '../../note/review.ts';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
-import { factsOf, type NoteFacts, type NoteSet } from '../../note/set/note-set.ts';
+import { factsIn, type NoteFacts, type NoteSet } from '../../note/set/note-set.ts';
 import { isDepartmentName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import { reportOf } from '../note-report.ts';
@@ -47,6 +47,14 @@ export function contentHash(text: string): string {
   return createHash('sha256').update(text).digest('hex');
 }
 
+/**
+ * A copy that shares no memory with the original. A string cut out of a note keeps the whole text of the note in
+ * memory; thousands of ids would keep thousands of notes.
+ */
+export function detached<T>(value: T): T {
+  return JSON.parse(JSON.stringify(value)) as T;
+}
+
 /** A checker in this thread. */
 export class LocalChecker implements Checker {
   readonly #world: World;
@@ -80,8 +88,8 @@ export class LocalChecker implements Checker {
   #factsAt(path: string): FileFacts {
     try {
       const text = this.#world.files.read(path);
-      const facts = factsOf(readNote(text), shownAs(path, this.#world.folder)) ?? null;
-      return { path, facts, hash: contentHash(text) };
+      const facts = factsIn(text, shownAs(path, this.#world.folder)) ?? null;
+      return { path, facts: detached(facts), hash: contentHash(text) };
     } catch (error) {
       if (error instanceof FileProblem) return { path, facts: null, hash: null };
       throw error;
@@ -93,15 +101,16 @@ export class LocalChecker implements Checker {
       const text = await readInput(input, this.#world);
       const hash = contentHash(text);
       if (input.path !== null && isDepartmentName(input.path)) {
-        const { reading, remarks } = reviewNote(text, { file: input.file }, 'department');
-        return { note: reportOf(input.file, reading, remarks, null), hash, opened: [] };
+        const reading = readNote(text, 'department');
+        const remarks = remarksOf(reading, { file: input.file });
+        return { note: detached(reportOf(input.file, reading, remarks, null)), hash, opened: [] };
       }
       const reading = readNote(text);
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
       const set = watched(surroundings.set, opened);
-      const { remarks } = reviewReading(reading, { ...surroundings, set });
-      return { note: reportOf(input.file, reading, remarks, set), hash, opened: [...opened] };
+      const remarks = remarksOf(reading, { ...surroundings, set });
+      return { note: detached(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
     } catch (error) {
       if (error instanceof FileProblem) return { problem: error.message };
       throw error;

@@ -7,6 +7,7 @@ import type { Definition } from './definition.ts';
 import { display } from './display.ts';
 import { followUpFacts } from './follow-up-facts.ts';
 import { operationFacts } from './operation-facts.ts';
+import { notesPointingTo } from '../set/note-set.ts';
 import type { Result } from './result.ts';
 
 export type { ComputedNote, ComputedValue, NotComputed } from './computed.ts';
@@ -28,7 +29,7 @@ export function computeNote(context: CheckContext): ComputedNote {
 function visitsOf({ reading, set }: CheckContext): readonly string[] {
   const id = reading.kind === 'operation' ? reading.note.id?.value : undefined;
   if (set === null || id === undefined) return [];
-  return set.facts.flatMap((facts) => (facts.pointsTo === id && facts.date !== undefined ? [facts.date] : []));
+  return notesPointingTo(set, id).flatMap(({ date }) => date ?? []);
 }
 
 function answered<F>(definitions: readonly Definition<F>[], facts: F, text: string): ComputedNote {

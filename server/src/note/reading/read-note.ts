@@ -12,9 +12,9 @@ export const LARGEST_NOTE = 1_000_000;
 
 /**
  * Reads a note (or, with `kind` department, a department file). Never throws: what cannot be read becomes a remark
- * and hides nothing about the rest.
+ * and hides nothing about the rest. With `only`, the other sections at the top of the note are passed over.
  */
-export function readNote(text: string, kind?: 'department'): NoteReading {
+export function readNote(text: string, kind?: 'department', only?: ReadonlySet<string>): NoteReading {
   if (text.length > LARGEST_NOTE) return tooLarge(text);
   const tree = readTree(text);
   const remarks: Remark[] = tree.faults.map((fault) => ({
@@ -29,7 +29,9 @@ export function readNote(text: string, kind?: 'department'): NoteReading {
   const record: RecordKind = kind ?? recordKind(tree.root, remarks);
   const values: ReadValue[] = [];
   const reader = new SectionReader({ text, tree, status, remarks, values });
-  const note = reader.group(recordPlan(record), tree.root, { span: tree.root.span, key: null, path: [] });
+  const root =
+    only === undefined ? tree.root : { ...tree.root, entries: tree.root.entries.filter(({ key }) => only.has(key)) };
+  const note = reader.group(recordPlan(record), root, { span: tree.root.span, key: null, path: [] });
   return { text, tree, remarks, values, status, kind: record, note };
 }
 

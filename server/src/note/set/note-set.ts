@@ -1,4 +1,5 @@
 import type { NoteReading } from '../reading/note-reading.ts';
+import { readNote } from '../reading/read-note.ts';
 
 /** The few facts of a note by which the notes of a set are compared; small, so that thousands fit in memory. */
 export interface NoteFacts {
@@ -29,6 +30,32 @@ export interface NoteSet {
   readonly facts: readonly NoteFacts[];
   /** Reads a note of the set in full, or undefined when it cannot be had. */
   open(file: string): NoteReading | undefined;
+}
+
+/** The sections that facts are taken from; the head and its kind come with them. */
+const FACT_SECTIONS: ReadonlySet<string> = new Set([
+  'opnote',
+  'record',
+  'status',
+  'id',
+  'date',
+  'procedure',
+  'operation',
+  'amends',
+  'at',
+  'patient',
+  'procedure',
+  'eye',
+  'which-eye',
+  'lens',
+  'findings',
+  'free-text',
+  'dictation',
+]);
+
+/** The facts of a text, without reading all of it; the same as those of the whole reading. */
+export function factsIn(text: string, file: string): NoteFacts | undefined {
+  return factsOf(readNote(text, undefined, FACT_SECTIONS), file);
 }
 
 /** The facts of one note, or undefined for a department file and a text that is no note. */
@@ -64,23 +91,43 @@ export function factsOf(reading: NoteReading, file: string): NoteFacts | undefin
   return facts as unknown as NoteFacts;
 }
 
-/** Facts by id, made once per list of facts. */
-const indexes = new WeakMap<readonly NoteFacts[], Map<string, NoteFacts[]>>();
+/** Facts by what they are looked up by, made once per list of facts. */
+const indexes = {
+  id: new WeakMap<readonly NoteFacts[], Index>(),
+  pointsTo: new WeakMap<readonly NoteFacts[], Index>(),
+};
+
+type Index = ReadonlyMap<string, readonly NoteFacts[]>;
 
 /** All notes of the set with this id. */
 export function notesWithId(set: NoteSet, id: string): readonly NoteFacts[] {
-  let index = indexes.get(set.facts);
+  return notesBy('id', set, id);
+}
+
+/** All follow-ups and amendments of the set that point to this id. */
+export function notesPointingTo(set: NoteSet, id: string): readonly NoteFacts[] {
+  return notesBy('pointsTo', set, id);
+}
+
+function notesBy(key: 'id' | 'pointsTo', { facts }: NoteSet, value: string): readonly NoteFacts[] {
+  let index = indexes[key].get(facts);
   if (index === undefined) {
-    index = new Map();
-    for (const facts of set.facts) {
-      if (facts.id === undefined) continue;
-      const same = index.get(facts.id);
-      if (same === undefined) index.set(facts.id, [facts]);
-      else same.push(facts);
-    }
-    indexes.set(set.facts, index);
+    index = indexOf(facts, key);
+    indexes[key].set(facts, index);
   }
-  return index.get(id) ?? [];
+  return index.get(value) ?? [];
+}
+
+function indexOf(facts: readonly NoteFacts[], key: 'id' | 'pointsTo'): Index {
+  const index = new Map<string, NoteFacts[]>();
+  for (const one of facts) {
+    const value = one[key];
+    if (value === undefined) continue;
+    const same = index.get(value);
+    if (same === undefined) index.set(value, [one]);
+    else same.push(one);
+  }
+  return index;
 }
 
 const NARRATIVE_FROM = 60;
