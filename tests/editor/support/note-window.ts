@@ -5,6 +5,8 @@ import { inject } from 'vitest';
 
 const BLANK_IN_VIEW = /\u00a0/g;
 
+const calm = { 'editor.minimap.enabled': false, 'files.exclude': { '.vscode': true } };
+
 export function launchBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath: '/usr/bin/chromium',
@@ -35,8 +37,8 @@ export class NoteWindow {
 
   static async open(browser: Browser, { files, open, settings, size }: WindowOptions): Promise<NoteWindow> {
     const { authority, folders } = inject('editor');
-    const folder = mkdtempSync(join(folders, 'set-'));
-    const settingsFile = JSON.stringify({ 'editor.minimap.enabled': false, ...settings });
+    const folder = join(mkdtempSync(join(folders, 'set-')), 'notes');
+    const settingsFile = JSON.stringify({ ...calm, ...settings });
     const all = { ...files, '.vscode/settings.json': settingsFile };
     for (const [name, text] of Object.entries(all)) {
       mkdirSync(dirname(join(folder, name)), { recursive: true });
@@ -92,6 +94,7 @@ export class NoteWindow {
 
   /** Rests the pointer on the words of a line and gives the text of the hover. */
   async hover(line: string, words: string): Promise<string> {
+    await this.goToEndOf(line);
     const spot = this.line(line).locator('span > span', { hasText: words }).last();
     await spot.hover();
     const hover = this.page.locator('.monaco-hover:visible').first();
@@ -100,16 +103,24 @@ export class NoteWindow {
     return ((await hover.textContent()) ?? '').replaceAll(BLANK_IN_VIEW, ' ');
   }
 
-  /** Puts the cursor at the end of the line that holds the words. */
+  /** Puts the cursor at the end of the first line that holds the words, as the file stands on disk. */
   async goToEndOf(words: string): Promise<void> {
-    await this.line(words).click();
+    const number = this.#linesOnDisk().findIndex((line) => line.includes(words)) + 1;
+    await this.page.keyboard.press('Control+G');
+    await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
+    await this.page.keyboard.insertText(String(number));
+    await this.page.keyboard.press('Enter');
+    await this.page.locator('#status\\.editor\\.selection', { hasText: `Ln ${number}, ` }).waitFor();
     await this.page.keyboard.press('End');
+  }
+
+  #linesOnDisk(): readonly string[] {
+    return readFileSync(join(this.folder, this.#open), 'utf8').split('\n');
   }
 
   /** Waits until the cursor stands on a line that holds the words. */
   async cursorIsOn(words: string | RegExp): Promise<void> {
-    const lines = readFileSync(join(this.folder, this.#open), 'utf8').split('\n');
-    const wanted = lines.flatMap((line, index) =>
+    const wanted = this.#linesOnDisk().flatMap((line, index) =>
       (typeof words === 'string' ? line.includes(words) : words.test(line)) ? [index + 1] : [],
     );
     const position = this.page.locator('#status\\.editor\\.selection', {

@@ -1,0 +1,33 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { NoteWindow, launchBrowser } from './support/note-window.ts';
+import { sample } from './support/samples.ts';
+import { Surgeon } from './support/surgeon.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const department = sample('sound/sideport.yaml');
+/** The note to be written: a usual operation, without the comments and blank lines that a sample has for its readers. */
+const lines = sample('sound/routine-right.opnote.yaml')
+  .split('\n')
+  .filter((line) => line.trim() !== '' && !line.trimStart().startsWith('#'));
+
+test('a surgeon writes a complete final note with at most 40 % of its keystrokes', { timeout: 900_000 }, async () => {
+  const files = { 'sideport.yaml': department, 'one.opnote.yaml': '' };
+  const window = await NoteWindow.open(browser, { files, open: 'one.opnote.yaml' });
+  await window.page.locator('.editor-instance .view-lines').click();
+  const surgeon = new Surgeon(window);
+  await surgeon.write(lines);
+  await surgeon.press('Shift+Alt+F');
+  const saved = await window.saved();
+  console.log(saved);
+  await window.status('Note: no remarks').waitFor();
+  const share = surgeon.keys / saved.length;
+  console.log(`${surgeon.keys} keys for ${saved.length} characters: ${(share * 100).toFixed(1)} %`);
+  expect(share).toBeLessThanOrEqual(0.4);
+  await window.close();
+});
