@@ -1,4 +1,5 @@
-import { codeSets, codeTable, needingConfirmation, withReplacements } from '@sideport/schemas/codes/table.ts';
+import { codeTable } from '@sideport/schemas/codes/table-schema.ts';
+import { codeSets, needingConfirmation, withReplacements } from '@sideport/schemas/codes/table.ts';
 import { describe, expect, test } from 'vitest';
 import { suggestCodes } from '../../server/src/note/codes/suggest.ts';
 import { implanted, none, phacoemulsification, scenarios } from './scenarios.ts';
@@ -110,6 +111,9 @@ describe("the coder's own codes", () => {
 
 describe('the tables', () => {
   const tables = Object.values(codeSets).flatMap((set) => [set.diagnoses, set.procedures]);
+  test.each(tables)('$system keeps to the schema of code tables', (table) => {
+    expect(codeTable.parse(table)).toEqual(table);
+  });
   test.each(tables)('$system: right and left differ by one character or not at all', (table) => {
     for (const { right, left } of table.codes) {
       const differing = Array.from(right).filter((character, at) => character !== left.charAt(at));

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { recordSchemas } from '@sideport/schemas';
+import { recordPlan } from '@sideport/schemas';
+import { schemaOf } from '@sideport/schemas/fields/schema.ts';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
 import type { TreeNode } from '../../server/src/note/reading/tree.ts';
 
@@ -47,7 +48,7 @@ test.each(files)('%s: the schema parses what the reader reads, with equal values
   const reading = readNote(text, file.endsWith('sideport.yaml') ? 'department' : undefined);
   expect(reading.tree.root).not.toBeNull();
   if (reading.kind === null || reading.tree.root === null) return;
-  const parsed = recordSchemas[reading.kind].safeParse(withoutSaid(plain(reading.tree.root), reading.note));
+  const parsed = schemaOf(recordPlan(reading.kind)).safeParse(withoutSaid(plain(reading.tree.root), reading.note));
   expect(parsed.error?.issues).toBeUndefined();
   expect(parsed.data).toEqual(withoutPlaces(reading.note));
 });

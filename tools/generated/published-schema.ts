@@ -1,8 +1,8 @@
 import * as z from 'zod';
-import { guides } from '../../schemas/src/fields/field.ts';
 import type { Guide } from '../../schemas/src/fields/guide.ts';
+import { planOfSchema, schemaOf } from '../../schemas/src/fields/schema.ts';
 import type { Notation } from '../../schemas/src/notation/notation.ts';
-import { recordSchemas } from '../../schemas/src/records/records.ts';
+import { recordPlan, type RecordKind } from '../../schemas/src/records/records.ts';
 import { recordKinds } from '../../schemas/src/vocabulary/head.ts';
 
 type JsonSchema = Record<string, unknown>;
@@ -43,26 +43,27 @@ function noteSchema(): JsonSchema {
   };
 }
 
-function recordSchema(kind: keyof typeof recordSchemas): JsonSchema {
-  const { $schema: _, ...schema } = z.toJSONSchema(recordSchemas[kind], {
+function recordSchema(kind: RecordKind): JsonSchema {
+  const { $schema: _, ...schema } = z.toJSONSchema(schemaOf(recordPlan(kind)), {
     target: 'draft-2020-12',
     io: 'input',
-    override: ({ zodSchema, jsonSchema }) => describe(zodSchema as unknown as z.ZodType, jsonSchema),
+    override: ({ zodSchema, jsonSchema }) => describe(zodSchema, jsonSchema),
   });
   return schema;
 }
 
 /** Replaces what zod knows of a field by what the guide and the notation know. */
-function describe(schema: z.ZodType, json: JsonSchema): void {
-  const guide = guides.get(schema);
-  if (guide === undefined) return;
+function describe(schema: object, json: JsonSchema): void {
+  const plan = planOfSchema(schema);
+  if (plan === undefined) return;
+  const { guide } = plan;
   const shape = { ...json };
   for (const key of Object.keys(json)) delete json[key];
   json['title'] = guide.label;
-  json['description'] = description(guide);
+  json['description'] = description(guide, plan.kind === 'value' ? plan.notation.unit : undefined);
   if (guide.example !== undefined) json['examples'] = [guide.example];
   const absences = { enum: ['not recorded', ...(guide.says ?? [])] };
-  if (guide.notation !== undefined) json['anyOf'] = [...valueForms(guide, guide.notation), absences];
+  if (plan.kind === 'value') json['anyOf'] = [...valueForms(guide, plan.notation), absences];
   else if (shape['type'] === 'array') {
     const { items } = shape as { readonly items: JsonSchema };
     // One value counts as a list of one; one group does not.
@@ -92,8 +93,7 @@ function asTyped(word: string): (number | boolean)[] {
   return /^\d+$/u.test(word) ? [Number(word)] : [];
 }
 
-function description({ meaning, notation, usual, source }: Guide & { readonly notation?: Notation<unknown> }): string {
-  const unit = notation?.unit ?? '';
+function description({ meaning, usual, source }: Guide, unit = ''): string {
   const parts = [meaning];
   if (unit !== '') parts.push(`A bare number is in ${unit}.`);
   if (usual !== undefined) parts.push(`Usual: ${usual[0]} to ${usual[1]}${unit === '' ? '' : ` ${unit}`}.`);

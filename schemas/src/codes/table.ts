@@ -1,37 +1,15 @@
-import * as z from 'zod/mini';
 import icd10 from './icd10.json' with { type: 'json' };
 import icd10cm from './icd10cm.json' with { type: 'json' };
 import icd10pcs from './icd10pcs.json' with { type: 'json' };
 import opcs4 from './opcs4.json' with { type: 'json' };
+import type { CodeEntry, CodeTable } from './table-schema.ts';
 
-/** How well a code is known: `seen` in a named source, quoted second-hand, or written from memory. */
-const status = z.enum(['seen', 'second-hand', 'from memory', 'confirmed locally']);
+export type { CodeEntry, CodeTable } from './table-schema.ts';
 
-const code = z.strictObject({
-  /** What the code stands for; the rules name codes by this key. */
-  key: z.string().check(z.minLength(1)),
-  right: z.string().check(z.minLength(1)),
-  left: z.string().check(z.minLength(1)),
-  title: z.string().check(z.minLength(1)),
-  status,
-  source: z.optional(z.string()),
-});
-
-/** The codes of one system that the rules can suggest. A department may replace any of them by its key. */
-export const codeTable = z.strictObject({
-  system: z.string().check(z.minLength(1)),
-  edition: z.string().check(z.minLength(1)),
-  terms: z.string(),
-  codes: z.array(code),
-});
-
-export type CodeTable = z.infer<typeof codeTable>;
-export type CodeEntry = CodeTable['codes'][number];
-
-/** The two sets of systems that are suggested together: diagnoses and procedures. */
+/** The two sets of systems that are suggested together: diagnoses and procedures. A test holds them to the schema. */
 export const codeSets = {
-  icd10cm: { diagnoses: codeTable.parse(icd10cm), procedures: codeTable.parse(icd10pcs) },
-  'icd10-opcs4': { diagnoses: codeTable.parse(icd10), procedures: codeTable.parse(opcs4) },
+  icd10cm: { diagnoses: icd10cm as CodeTable, procedures: icd10pcs as CodeTable },
+  'icd10-opcs4': { diagnoses: icd10 as CodeTable, procedures: opcs4 as CodeTable },
 } as const satisfies Record<string, { readonly diagnoses: CodeTable; readonly procedures: CodeTable }>;
 
 export type CodeSetName = keyof typeof codeSets;

@@ -1,11 +1,9 @@
-import * as z from 'zod';
 import type { Notation } from '../notation/notation.ts';
 import { identifier, prose } from '../notation/plain.ts';
 import { quantityIn, type Quantity } from '../notation/quantity.ts';
 import type { Vocabulary } from '../notation/words.ts';
-import type { Guide, ValueGuide } from './guide.ts';
-
-z.config({ jitless: true });
+import type { Guide } from './guide.ts';
+import type { GroupPlan, ListPlan, Plan, ValuePlan } from './plan.ts';
 
 /** A value as a schema delivers it: what it means, and the text it was read from. */
 export interface Valued<T> {
@@ -14,28 +12,36 @@ export interface Valued<T> {
   readonly text: string;
 }
 
-/**
- * The guide of every schema made here, kept beside the schema: metadata set with `.meta()` would be lost by
- * `.optional()`.
- */
-export const guides = z.registry<Guide & { readonly notation?: Notation<unknown> }>();
+declare const output: unique symbol;
 
-export type Leaf<T> = z.ZodType<Valued<T>, string>;
-export type Section<S extends z.ZodRawShape> = z.ZodObject<
-  { [K in keyof S]: z.ZodOptional<Extract<S[K], z.ZodType>> },
-  z.core.$strict
->;
+/**
+ * A field, section or list as the format declares it, and the type of what is read there. The plan stands at once;
+ * the zod schema is made from it when it is asked for (schema.ts), so that nobody waits for it who only reads notes.
+ */
+export interface Declared<O> {
+  readonly plan: Plan;
+  /** A type only; never there. */
+  readonly [output]?: O;
+}
+
+/** What is read where something is declared. */
+export type OutputOf<D> = D extends { readonly [output]?: infer O } ? Exclude<O, undefined> : never;
+
+export interface Leaf<T> extends Declared<Valued<T>> {
+  readonly plan: ValuePlan;
+}
+
+export interface Section<S> extends Declared<{ readonly [K in keyof S]?: OutputOf<S[K]> }> {
+  readonly plan: GroupPlan;
+}
+
+export interface List<E> extends Declared<readonly E[]> {
+  readonly plan: ListPlan;
+}
 
 /** A field with one value, read by a notation from the text as typed. */
 export function value<T>(notation: Notation<T>, guide: Guide): Leaf<T> {
-  const schema = z.string().transform((text, context): Valued<T> => {
-    const reading = notation.read(text);
-    if (reading.ok) return { leaf: true, value: reading.value, text };
-    context.issues.push({ code: 'custom', input: text, message: reading.fault.message });
-    return z.NEVER;
-  });
-  guides.add(schema, { ...guide, notation } satisfies ValueGuide);
-  return schema;
+  return { plan: { kind: 'value', guide, notation } };
 }
 
 /** A field with a word of a vocabulary. */
@@ -60,16 +66,12 @@ export function id(guide: Guide): Leaf<string> {
 }
 
 /** A group of fields, each of which may be missing: what must be there depends on the note's status, and a check says so. */
-export function section<S extends Readonly<Record<string, z.ZodType>>>(guide: Guide, fields: S): Section<S> {
-  const shape = Object.fromEntries(Object.entries(fields).map(([key, schema]) => [key, schema.optional()]));
-  const schema = z.strictObject(shape) as unknown as Section<S>;
-  guides.add(schema, guide);
-  return schema;
+export function section<S extends Readonly<Record<string, Declared<unknown>>>>(guide: Guide, fields: S): Section<S> {
+  const plans = new Map(Object.entries(fields).map(([key, field]) => [key, field.plan]));
+  return { plan: { kind: 'group', guide, fields: plans } };
 }
 
 /** A list of groups or of values. */
-export function list<E extends z.ZodType>(guide: Guide, item: E): z.ZodArray<E> {
-  const schema = z.array(item);
-  guides.add(schema, guide);
-  return schema;
+export function list<E>(guide: Guide, item: Declared<E> & { readonly plan: ValuePlan | GroupPlan }): List<E> {
+  return { plan: { kind: 'list', guide, item: item.plan } };
 }

@@ -1,9 +1,7 @@
-import * as z from 'zod';
 import type { Notation } from '../notation/notation.ts';
-import { guides } from './field.ts';
 import type { Guide } from './guide.ts';
 
-/** A schema as the reader, completion and the documentation walk it. */
+/** What the format declares, as the reader, completion and the documentation walk it. */
 export type Plan = ValuePlan | GroupPlan | ListPlan;
 
 export interface ValuePlan {
@@ -23,35 +21,6 @@ export interface ListPlan {
   readonly kind: 'list';
   readonly guide: Guide;
   readonly item: ValuePlan | GroupPlan;
-}
-
-const made = new WeakMap<z.ZodType, Plan>();
-
-/** Walks a schema made with field.ts into a plan; the same plan each time. */
-export function planOf(schema: z.ZodType): Plan {
-  const known = made.get(schema);
-  if (known !== undefined) return known;
-  const plan = makePlan(schema);
-  made.set(schema, plan);
-  return plan;
-}
-
-function makePlan(schema: z.ZodType): Plan {
-  if (schema instanceof z.ZodOptional) return planOf(schema.unwrap() as z.ZodType);
-  const guide = guides.get(schema);
-  if (guide === undefined) throw new Error('A schema without a guide cannot be planned: make it with fields/field.ts');
-  if (schema instanceof z.ZodObject) {
-    const fields = new Map<string, Plan>();
-    for (const [key, field] of Object.entries(schema.shape)) fields.set(key, planOf(field as z.ZodType));
-    return { kind: 'group', guide, fields };
-  }
-  if (schema instanceof z.ZodArray) {
-    const item = planOf(schema.element as z.ZodType);
-    if (item.kind === 'list') throw new Error('A list of lists has no notation in a note');
-    return { kind: 'list', guide, item };
-  }
-  if (guide.notation === undefined) throw new Error('A value without a notation cannot be read');
-  return { kind: 'value', guide, notation: guide.notation };
 }
 
 /** The plan at a path, list positions skipped, or undefined where the format has no such field. */

@@ -1,7 +1,6 @@
-import { section } from '../fields/field.ts';
-import { planOf, type GroupPlan } from '../fields/plan.ts';
+import { section, type OutputOf } from '../fields/field.ts';
+import type { GroupPlan } from '../fields/plan.ts';
 import type { Read } from '../fields/read.ts';
-import type * as z from 'zod';
 import { amendmentFields } from '../sections/amendment.ts';
 import { capsuleState, ring, vitrectomy } from '../sections/capsule.ts';
 import { capsulotomy, dye, hydrodissection, ovd, pupilAid } from '../sections/chamber.ts';
@@ -112,18 +111,19 @@ export const department = section(
   departmentFields,
 );
 
-export type Operation = Read<z.output<typeof operation>>;
-export type FollowUp = Read<z.output<typeof followUp>>;
-export type Amendment = Read<z.output<typeof amendment>>;
-export type Department = Read<z.output<typeof department>>;
+export type Operation = Read<OutputOf<typeof operation>>;
+export type FollowUp = Read<OutputOf<typeof followUp>>;
+export type Amendment = Read<OutputOf<typeof amendment>>;
+export type Department = Read<OutputOf<typeof department>>;
 
 export type RecordKind = 'operation' | 'follow-up' | 'amendment' | 'department';
 
-export const recordSchemas = { operation, 'follow-up': followUp, amendment, department } as const;
+const records = { operation, 'follow-up': followUp, amendment, department } as const satisfies Record<
+  RecordKind,
+  unknown
+>;
 
 /** The plan of a kind of record. */
 export function recordPlan(kind: RecordKind): GroupPlan {
-  const planned = planOf(recordSchemas[kind]);
-  if (planned.kind !== 'group') throw new Error('A record is a group of fields');
-  return planned;
+  return records[kind].plan;
 }

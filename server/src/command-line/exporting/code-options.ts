@@ -1,11 +1,6 @@
 import { resolve } from 'node:path';
-import {
-  codeSets,
-  codeTable,
-  withReplacements,
-  type CodeSetName,
-  type CodeTable,
-} from '@sideport/schemas/codes/table.ts';
+import { codeTable } from '@sideport/schemas/codes/table-schema.ts';
+import { codeSets, withReplacements, type CodeSetName, type CodeTable } from '@sideport/schemas/codes/table.ts';
 import { readCodeMap } from '../../note/codes/code-map.ts';
 import type { CodeTables } from '../../note/codes/suggest.ts';
 import type { LeavingOptions } from '../../note/export/leave.ts';
