@@ -21,6 +21,10 @@ export class MemoryFiles implements Files {
     return text;
   }
 
+  bytes(file: string): Uint8Array {
+    return new TextEncoder().encode(this.read(file));
+  }
+
   write(file: string, data: string | Uint8Array): void {
     this.content.set(file, text(data));
   }

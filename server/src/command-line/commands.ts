@@ -36,6 +36,21 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/dictate.ts')).dictate,
   },
   {
+    name: 'seal',
+    summary: 'signs a final note, so that any later change shows',
+    load: async () => (await import('./commands/seal.ts')).seal,
+  },
+  {
+    name: 'verify',
+    summary: 'checks seals, and amendments as one chain with the note they amend',
+    load: async () => (await import('./commands/verify.ts')).verify,
+  },
+  {
+    name: 'amend',
+    summary: 'writes an amendment beside a final note',
+    load: async () => (await import('./commands/amend.ts')).amend,
+  },
+  {
     name: 'explain',
     summary: 'explains a check, or lists them all',
     load: async () => (await import('./commands/explain.ts')).explain,

@@ -15,6 +15,7 @@ const reasons: Readonly<Record<string, string>> = {
 /** The disk. */
 export const nodeFiles: Files = {
   read: (file) => plainly(() => readFileSync(file, 'utf8')),
+  bytes: (file) => plainly(() => readFileSync(file)),
   write: (file, data) =>
     plainly(() => {
       mkdirSync(dirname(file), { recursive: true });

@@ -28,6 +28,8 @@ export interface Sink {
 export interface Files {
   /** The text as stored, a byte order mark included. */
   read(file: string): string;
+  /** The bytes as stored. */
+  bytes(file: string): Uint8Array;
   write(file: string, data: string | Uint8Array): void;
   /** Begins a file that is written piece by piece; folders above it are made. */
   create(file: string): FileWriter;

@@ -6,10 +6,15 @@ const indexes = new WeakMap<readonly NoteFacts[], Map<string, NoteFacts[]>>();
 /** The amendments that point to a note, oldest first; one that cannot be read any more is left out. */
 export function amendmentsOf(set: NoteSet | null | undefined, id: string | undefined): readonly Amendment[] {
   if (!set || id === undefined) return [];
-  return (indexOf(set.facts).get(id) ?? []).flatMap(({ file }) => {
+  return amendmentFacts(set, id).flatMap(({ file }) => {
     const reading = set.open(file);
     return reading?.kind === 'amendment' ? [reading.note] : [];
   });
+}
+
+/** The few facts of the amendments that point to a note, oldest first. */
+export function amendmentFacts(set: NoteSet, id: string): readonly NoteFacts[] {
+  return indexOf(set.facts).get(id) ?? [];
 }
 
 /** Amendments by the note they point to, made once per list of facts. */

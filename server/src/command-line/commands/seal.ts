@@ -1,0 +1,133 @@
+import { version } from '../../../package.json';
+import { reviewReading } from '../../note/review.ts';
+import { sealNote, unsealable } from '../../note/seal/seal-note.ts';
+import { sameKey, sshKey } from '../../note/seal/signers.ts';
+import { sshSignature } from '../../note/seal/ssh-signature.ts';
+import type { Signing } from '../../note/seal/primitives.ts';
+import { defineCommand } from '../command.ts';
+import { chainOf, rootId } from '../sealing/chain.ts';
+import { readSigningKey, sha512 } from '../sealing/keys.ts';
+import { withOffset } from '../sealing/local-time.ts';
+import { oneNote, type OneNote } from '../sealing/one-note.ts';
+import { readRegister, REGISTER_FILE } from '../sealing/register.ts';
+import { readSeals, sealPath, writeSeals } from '../sealing/seal-files.ts';
+import { FileProblem, WrongUse, type World } from '../world.ts';
+
+export const seal = defineCommand({
+  operands: 'PATH',
+  about:
+    'Signs a final note: writes PATH.seal.json beside it, and touches nothing else. Another signer adds a seal of their\n' +
+    'own. Any later change shows in sideport verify. Tamper-evident, not tamper-proof, and no qualified signature.',
+  options: {
+    key: {
+      kind: 'text',
+      value: 'FILE',
+      about: 'the private key of the signer (Ed25519, PEM), kept apart from the notes',
+    },
+    signer: { kind: 'text', value: 'REF', about: 'the staff reference of the signer' },
+    meaning: {
+      kind: 'choice',
+      value: 'MEANING',
+      choices: ['author', 'supervisor', 'verifier'],
+      fallback: 'author',
+      about: 'in which meaning it is signed',
+    },
+    format: {
+      kind: 'choice',
+      value: 'FORMAT',
+      choices: ['dsse', 'sshsig'],
+      fallback: 'dsse',
+      about: 'sshsig adds PATH.sig, which ssh-keygen -Y verify reads',
+    },
+    namespace: { kind: 'text', value: 'NAME', about: 'the namespace of sshsig (usual: opnote-seal)' },
+    register: {
+      kind: 'text',
+      value: 'FILE',
+      about: `the register of signers (usual: ${REGISTER_FILE} beside the department file)`,
+    },
+    'show-public': { kind: 'flag', about: 'prints the line for the register and signs nothing' },
+    department: { kind: 'text', value: 'FILE', about: 'uses this department file' },
+  },
+  run: async ({ values, paths }, world) => {
+    const { key: keyFile, signer } = values;
+    if (keyFile === undefined || signer === undefined)
+      throw new WrongUse('Say who signs and with which key: --signer REF --key FILE.');
+    if (values['show-public']) {
+      const { publicKey } = readSigningKey(keyFile, world.folder, world);
+      world.stdout.write(`${registerLine(signer, publicKey)}\n`);
+      return 0;
+    }
+    const note = await oneNote(paths, 'seal', values.department, world);
+    const bytes = world.files.bytes(note.path);
+    const refusal = unsealable({ reading: note.reading, bytes });
+    if (refusal !== undefined) throw new FileProblem(`${note.file} was not sealed: ${refusal}.`);
+    const errors = reviewReading(note.reading, note.around).remarks.filter(
+      ({ severity }) => severity === 'error',
+    ).length;
+    if (errors > 0) {
+      world.stderr.write(
+        `${note.file} was not sealed: ${errors} ${errors === 1 ? 'remark is an error' : 'remarks are errors'}. sideport check ${note.file} says which.\n`,
+      );
+      return 1;
+    }
+    const signing = readSigningKey(keyFile, note.setFolder, world);
+    mustBeRegistered(signer, signing, readRegister(values.register, note.setFolder, world)?.signers);
+    const seals = readSeals(note.path, world.files);
+    const previous = seals.at(-1) ?? beforeAmendment(note, world);
+    const added = sealNote(
+      {
+        reading: note.reading,
+        bytes,
+        signer,
+        meaning: values.meaning,
+        signedAt: withOffset(world.now()),
+        program: `Sideport ${version}`,
+        previous,
+      },
+      signing,
+    );
+    writeSeals(note.path, [...seals, added], world.files);
+    world.stdout.write(`${note.file} is sealed by ${signer} as ${values.meaning}: ${sealPath(note.file)}\n`);
+    if (values.format === 'sshsig') {
+      world.files.write(`${note.path}.sig`, sshSignature(sha512(bytes), values.namespace ?? 'opnote-seal', signing));
+      world.stdout.write(`OpenSSH reads ${note.file}.sig\n`);
+    }
+    return 0;
+  },
+});
+
+/** The last seal of what an amendment amends: a chain has no gaps. */
+function beforeAmendment({ reading, file, around }: OneNote, world: World) {
+  if (reading.kind !== 'amendment') return undefined;
+  const id = rootId(reading);
+  const links = id === undefined ? [] : chainOf(id, around.set, world).filter((link) => link.file !== file);
+  const last = links.findLast(({ seals }) => seals.length > 0)?.seals.at(-1);
+  if (last === undefined)
+    throw new FileProblem(
+      `${file} was not sealed: the note it amends (${id ?? 'not named'}) has no seal. Seal that note first, or change it itself.`,
+    );
+  return last;
+}
+
+const registerLine = (signer: string, publicKey: Uint8Array): string =>
+  `${signer} namespaces="opnote-seal" ssh-ed25519 ${sshKey(publicKey)}`;
+
+/** A seal that the register would not accept later is better refused now. */
+function mustBeRegistered(
+  signer: string,
+  { publicKey }: Signing,
+  signers: Parameters<typeof sameKeyOf>[1] | undefined,
+): void {
+  if (signers === undefined || sameKeyOf(publicKey, signers, signer)) return;
+  throw new WrongUse(
+    `The register of signers does not list this key for ${signer}. Its line would be:\n${registerLine(signer, publicKey)}`,
+  );
+}
+
+function sameKeyOf(
+  key: Uint8Array,
+  signers: readonly { readonly key: Uint8Array; readonly names: readonly string[] }[],
+  name: string,
+): boolean {
+  return signers.some((one) => sameKey(one.key, key) && one.names.includes(name));
+}

@@ -1,0 +1,21 @@
+import { envelope, jsonOf, sealFile, type Envelope } from '../../note/seal/envelope.ts';
+import { FileProblem, type Files } from '../world.ts';
+
+/** The seals of a note stand beside it. */
+export const sealPath = (note: string): string => `${note}.seal.json`;
+
+/** The seals of a note, oldest first; none when there is no such file. A damaged file is a FileProblem. */
+export function readSeals(note: string, files: Files): readonly Envelope[] {
+  const path = sealPath(note);
+  if (files.kind(path) !== 'file') return [];
+  const data = jsonOf(files.read(path));
+  const read = sealFile.safeParse(data);
+  if (read.success) return read.data.seals;
+  const single = envelope.safeParse(data);
+  if (single.success) return [single.data];
+  throw new FileProblem('the file of seals beside it is damaged');
+}
+
+export function writeSeals(note: string, seals: readonly Envelope[], files: Files): void {
+  files.write(sealPath(note), `${JSON.stringify({ version: 1, seals }, null, 2)}\n`);
+}

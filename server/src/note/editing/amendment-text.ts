@@ -1,0 +1,90 @@
+import { planAt, recordPlan, type Operation } from '@sideport/schemas';
+import { isField, isGroup, isList } from '../export/members.ts';
+
+export interface AmendmentRequest {
+  readonly note: Operation;
+  readonly id: string;
+  readonly kind: 'addendum' | 'correction' | 'late entry';
+  /** ISO 8601 with the offset. */
+  readonly at: string;
+  readonly by: string;
+  readonly reason: string;
+  /** The field to put right and what it should say. */
+  readonly change?: { readonly field: string; readonly now: string };
+  /** New information in words. */
+  readonly text?: string;
+}
+
+/** The text of an amendment to a note, or why there can be none; the note itself is never touched. */
+export function amendmentText(request: AmendmentRequest): { readonly text: string } | { readonly because: string } {
+  const { note, change, text } = request;
+  const was = change && valueAt(note, change.field);
+  if (was !== undefined && 'because' in was) return was;
+  if (change) {
+    const fault = newValueFault(change.field, change.now);
+    if (fault !== undefined) return { because: fault };
+  }
+  const lines = [
+    'opnote: 1',
+    'record: amendment',
+    'status: final',
+    `id: ${quoted(request.id)}`,
+    `amends: ${quoted(note.id?.text ?? '')}`,
+    `kind: ${request.kind}`,
+    `at: ${request.at}`,
+    `by: ${quoted(request.by)}`,
+    ...(note.patient?.ref ? ['patient:', `  ref: ${quoted(note.patient.ref.text)}`] : []),
+    ...(note.eye ? [`eye: ${note.eye.value}`] : []),
+    ...(change
+      ? [
+          'changes:',
+          `  - field: ${quoted(change.field)}`,
+          `    was: ${was?.text === undefined ? 'not recorded' : quoted(was.text)}`,
+          `    now: ${quoted(change.now)}`,
+          `    reason: ${quoted(request.reason)}`,
+        ]
+      : []),
+    `reason: ${quoted(request.reason)}`,
+    ...(text === undefined ? [] : [`text: ${quoted(text)}`]),
+    'signed:',
+    `  - by: ${quoted(request.by)}`,
+    '    meaning: author',
+    `    at: ${request.at}`,
+  ];
+  return { text: `${lines.join('\n')}\n` };
+}
+
+/** Double quotes keep every text as it is: identifiers with leading zeros, colons, number signs. */
+const quoted = (text: string): string => JSON.stringify(text);
+
+const steps = (path: string): readonly (string | number)[] =>
+  path.split(/[.[\]]+/u).flatMap((step) => (step === '' ? [] : [/^\d+$/u.test(step) ? Number(step) : step]));
+
+/** What the note says at a path: a text, or nothing recorded. */
+function valueAt(note: Operation, path: string): { readonly text?: string } | { readonly because: string } {
+  const plan = planAt(recordPlan('operation'), steps(path));
+  if (plan === undefined)
+    return { because: `there is no field ${path}. Fields are named by their path, such as lens.serial` };
+  if (plan.kind !== 'value')
+    return { because: `${path} is a group of fields. Name the one to be put right, such as ${path}.text` };
+  let member: unknown = note;
+  for (const step of steps(path)) {
+    if (typeof step === 'number') member = isList(member) ? member.items[step] : undefined;
+    else member = isGroup(member) ? (member[step] ?? said(member, step)) : undefined;
+  }
+  if (typeof member === 'string') return { text: member };
+  return isField(member) ? { text: member.text } : {};
+}
+
+const said = (
+  group: { readonly $: { readonly said: Readonly<Record<string, { readonly word: string }>> } },
+  key: string,
+): string | undefined => group.$.said[key]?.word;
+
+/** What is wrong with the new value by the notation of its field. */
+function newValueFault(path: string, now: string): string | undefined {
+  const plan = planAt(recordPlan('operation'), steps(path));
+  if (plan?.kind !== 'value') return undefined;
+  const reading = plan.notation.read(now);
+  return reading.ok ? undefined : reading.fault.message.replace(/\.$/u, '');
+}
