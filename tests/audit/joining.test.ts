@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { audit } from '../../server/src/note/audit/audit.ts';
 import { joinCases } from '../../server/src/note/audit/cases.ts';
 import type { FollowUpFacts, OperationFacts } from '../../server/src/note/audit/facts.ts';
 import { mergePartials } from '../../server/src/note/audit/partial.ts';
@@ -43,7 +44,7 @@ const VISIT: FollowUpFacts = {
 };
 
 function join(operations: readonly OperationFacts[], followUps: readonly FollowUpFacts[]) {
-  return joinCases(mergePartials([{ version: 1, operations, followUps, others: 0, unreadable: 0 }]));
+  return joinCases(mergePartials([{ version: 1, operations, followUps, amendments: [], unreadable: 0 }]));
 }
 
 const oblique = (meridian: number) => ({ site: 'superotemporal', meridian, widthMm: 2.2 });
@@ -102,4 +103,14 @@ describe('joining', () => {
     expect(joined).toMatchObject({ notFinal: 1, undated: 1, repeatedIds: 1, unjoined: 2, misdated: 1 });
     expect(joined.cases.length).toBe(1);
   });
+});
+
+test('an amended note is counted as it was signed, and said to be amended', () => {
+  const amendment = { record: 'amendment', id: 'AM-1', amends: 'OP-1' } as const;
+  const partial = mergePartials([
+    { version: 1, operations: [OPERATION], followUps: [], amendments: [amendment, amendment], unreadable: 0 },
+  ]);
+  const result = audit(partial, { asOf: '2032-01-01' });
+  expect(result.set.amendments).toBe(2);
+  expect(result.standOuts).toContainEqual(expect.objectContaining({ kind: 'amended-notes', notes: ['OP-1'] }));
 });

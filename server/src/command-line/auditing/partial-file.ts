@@ -8,7 +8,7 @@ const frame = z.object({
   version: z.literal(1),
   operations: z.array(z.looseObject({ record: z.literal('operation'), id: z.string() })),
   followUps: z.array(z.looseObject({ record: z.literal('follow-up'), id: z.string() })),
-  others: z.int().nonnegative(),
+  amendments: z.array(z.looseObject({ record: z.literal('amendment'), id: z.string() })),
   unreadable: z.int().nonnegative(),
 });
 

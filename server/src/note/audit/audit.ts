@@ -31,7 +31,7 @@ export interface AuditOptions {
 export interface AuditedSet extends Omit<JoinedSet, 'cases'> {
   readonly operations: number;
   readonly followUps: number;
-  readonly others: number;
+  readonly amendments: number;
   readonly unreadable: number;
   readonly from: string | null;
   readonly to: string | null;
@@ -72,11 +72,16 @@ function setOf(partial: AuditPartial, joined: JoinedSet): AuditedSet {
     ...counts,
     operations: partial.operations.length,
     followUps: partial.followUps.length,
-    others: partial.others,
+    amendments: partial.amendments.length,
     unreadable: partial.unreadable,
     from: cases[0]?.operation.date ?? null,
     to: cases.at(-1)?.operation.date ?? null,
   };
+}
+
+/** Ids of notes of the set that were amended. */
+function amendedIn({ amendments }: AuditPartial): readonly string[] {
+  return [...new Set(amendments.flatMap(({ amends }) => amends ?? []))];
 }
 
 function chartsOf(risked: readonly RiskedCase[], risk: SurgeonChart['risk']): readonly SurgeonChart[] {
@@ -155,7 +160,15 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
     suppressBelow: options.suppressBelow,
     set: setOf(partial, joined),
     figures,
-    standOuts: standOuts({ cases, figures, funnel: points, overallRate, charts, incisions: shownIncisions }),
+    standOuts: standOuts({
+      cases,
+      amended: amendedIn(partial),
+      figures,
+      funnel: points,
+      overallRate,
+      charts,
+      incisions: shownIncisions,
+    }),
     overdue: allOverdue(cases, options.asOf, surgeonOf),
     plots: {
       funnel: overallRate === null || !isOverallOpen || events === 0 ? null : { overallRate, points },

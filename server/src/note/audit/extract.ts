@@ -147,7 +147,7 @@ function followUpOf(note: FollowUp, { department }: CheckContext): FollowUpFacts
 }
 
 /** What the audit keeps of a note; the note itself can be forgotten afterwards. */
-export function auditFacts(context: CheckContext): AuditFacts | 'other' | 'unreadable' {
+export function auditFacts(context: CheckContext): AuditFacts | 'unreadable' {
   const { reading } = context;
   switch (reading.kind) {
     case 'operation':
@@ -155,7 +155,9 @@ export function auditFacts(context: CheckContext): AuditFacts | 'other' | 'unrea
     case 'follow-up':
       return followUpOf(reading.note, context) ?? 'unreadable';
     case 'amendment':
-      return 'other';
+      return reading.note.id === undefined
+        ? 'unreadable'
+        : { record: 'amendment', id: reading.note.id.value, amends: reading.note.amends?.value ?? null };
     case 'department':
     case null:
       return 'unreadable';

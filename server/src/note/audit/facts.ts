@@ -78,4 +78,11 @@ export interface FollowUpFacts {
   readonly complications: readonly string[] | null;
 }
 
-export type AuditFacts = OperationFacts | FollowUpFacts;
+/** That a note was amended; what the amendment says stays in it. */
+export interface AmendmentFacts {
+  readonly record: 'amendment';
+  readonly id: string;
+  readonly amends: string | null;
+}
+
+export type AuditFacts = OperationFacts | FollowUpFacts | AmendmentFacts;

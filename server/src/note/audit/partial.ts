@@ -1,5 +1,5 @@
 import { compareText } from '../reports/report-input.ts';
-import type { AuditFacts, FollowUpFacts, OperationFacts } from './facts.ts';
+import type { AmendmentFacts, AuditFacts, FollowUpFacts, OperationFacts } from './facts.ts';
 
 /**
  * What one run over some of the notes hands on. Parts of a set, from shards or workers, merge in any order to the
@@ -9,8 +9,7 @@ export interface AuditPartial {
   readonly version: 1;
   readonly operations: readonly OperationFacts[];
   readonly followUps: readonly FollowUpFacts[];
-  /** Notes of another kind (amendments). */
-  readonly others: number;
+  readonly amendments: readonly AmendmentFacts[];
   /** Notes whose kind or id could not be read. */
   readonly unreadable: number;
 }
@@ -19,7 +18,7 @@ export const EMPTY_PARTIAL: AuditPartial = {
   version: 1,
   operations: [],
   followUps: [],
-  others: 0,
+  amendments: [],
   unreadable: 0,
 };
 
@@ -27,14 +26,14 @@ export const EMPTY_PARTIAL: AuditPartial = {
 export class AuditCollector {
   readonly #operations: OperationFacts[] = [];
   readonly #followUps: FollowUpFacts[] = [];
-  #others = 0;
+  readonly #amendments: AmendmentFacts[] = [];
   #unreadable = 0;
 
-  add(facts: AuditFacts | 'other' | 'unreadable'): void {
-    if (facts === 'other') this.#others += 1;
-    else if (facts === 'unreadable') this.#unreadable += 1;
+  add(facts: AuditFacts | 'unreadable'): void {
+    if (facts === 'unreadable') this.#unreadable += 1;
     else if (facts.record === 'operation') this.#operations.push(facts);
-    else this.#followUps.push(facts);
+    else if (facts.record === 'follow-up') this.#followUps.push(facts);
+    else this.#amendments.push(facts);
   }
 
   finish(): AuditPartial {
@@ -43,7 +42,7 @@ export class AuditCollector {
         version: 1,
         operations: this.#operations,
         followUps: this.#followUps,
-        others: this.#others,
+        amendments: this.#amendments,
         unreadable: this.#unreadable,
       },
     ]);
@@ -62,7 +61,7 @@ export function mergePartials(parts: readonly AuditPartial[]): AuditPartial {
     version: 1,
     operations: inOrder(parts.flatMap((part) => part.operations)),
     followUps: inOrder(parts.flatMap((part) => part.followUps)),
-    others: parts.reduce((sum, part) => sum + part.others, 0),
+    amendments: inOrder(parts.flatMap((part) => part.amendments)),
     unreadable: parts.reduce((sum, part) => sum + part.unreadable, 0),
   };
 }

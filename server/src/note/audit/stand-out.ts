@@ -127,8 +127,21 @@ function surprises(cases: readonly Case[]): StandOut | null {
   };
 }
 
+/** Figures rest on notes as they were signed; a correction may change them. */
+function amended(ids: readonly string[]): StandOut | null {
+  if (ids.length === 0) return null;
+  return {
+    kind: 'amended-notes',
+    group: {},
+    message: `${ids.length} ${ids.length === 1 ? 'note was' : 'notes were'} amended and counted as signed. Look whether a correction changes a figure.`,
+    notes: ids,
+  };
+}
+
 export interface StandOutInput {
   readonly cases: readonly Case[];
+  /** Ids of amended notes. */
+  readonly amended: readonly string[];
   readonly incisions: readonly IncisionGroup[];
   readonly figures: readonly Figure[];
   readonly funnel: readonly FunnelPoint[];
@@ -148,6 +161,7 @@ export function standOuts(input: StandOutInput): readonly StandOut[] {
     ...charts.map(chartSignals),
     ...figures.map(shiftedRefraction),
     surprises(cases),
+    amended(input.amended),
     ...incisions.map(strongIncision),
     ...figures.map((figure) => {
       const compared = COMPARED[figure.name];

@@ -141,7 +141,11 @@ export function setSentences({ set, asOf, suppressBelow }: Audit): readonly stri
       'follow-up is left out: it has no date, or one before its operation.',
       'follow-ups are left out: they have no date, or one before their operation.',
     ),
-    ...some(set.others, 'amendment was read with its operation.', 'amendments were read with their operations.'),
+    ...some(
+      set.amendments,
+      'amendment is not worked in: its note is counted as it was signed.',
+      'amendments are not worked in: their notes are counted as they were signed.',
+    ),
     ...some(
       set.unreadable,
       'note could not be read well enough to be counted.',
