@@ -50,13 +50,16 @@ const damages: readonly Damage[] = [
     ),
 ];
 
+function bare(word: string): string {
+  return word.toLowerCase().replace(/[^a-z]/gu, '');
+}
+
 /** One word among those that have another form is changed. */
 function changed(
   words: readonly string[],
   pick: (below: number) => number,
   forms: (word: string) => readonly string[] | undefined,
 ): readonly string[] {
-  const bare = (word: string): string => word.toLowerCase().replace(/[^a-z]/gu, '');
   const places = words.flatMap((word, at) => (forms(bare(word)) === undefined ? [] : [at]));
   const at = places[pick(places.length)];
   const other = at === undefined ? undefined : forms(bare(words[at] ?? ''));
@@ -109,11 +112,11 @@ describe('ten thousand damaged dictations', () => {
           filledSides += 1;
           if (!withNote) bad.push(`${text}: side filled without a second source`);
           else if (field.value !== note.note?.['eye' as never]?.['value' as never])
-            bad.push(`${text}: side ${String(field.value)}`);
+            bad.push(`${text}: side ${JSON.stringify(field.value)}`);
         }
         if (keys[field.key]?.critical !== true) continue;
         if (!withNote) bad.push(`${text}: ${field.key} filled without a second source`);
-        if (!isSaid(field, text)) bad.push(`${text}: ${field.key} = ${String(field.value)} was not said`);
+        if (!isSaid(field, text)) bad.push(`${text}: ${field.key} = ${JSON.stringify(field.value)} was not said`);
       }
     }
     expect(bad.slice(0, 20)).toEqual([]);

@@ -208,6 +208,7 @@ export const closureSpoken: SpokenSection = {
     {
       path: 'reviews[next].due',
       about: ['review'],
+      several: true,
       called: [`${time} ${whom} [(in|after|at|on|for|within)]`],
       forms: [
         {

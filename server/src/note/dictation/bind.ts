@@ -4,11 +4,11 @@ import { Context } from './context.ts';
 import { Corrections } from './corrections.ts';
 import { polarities, type Polarity } from './polarity.ts';
 import { guessed, partOf, rankAmounts } from './rank-amounts.ts';
-import { chooseBound, isBound, partOfValue, type Valued } from './rank-words.ts';
+import { chooseBound, isBound, partOfValue, valuedOf, type Valued } from './rank-words.ts';
 import type { Item } from './scan.ts';
 import type { Amount } from './spoken-amounts.ts';
 import type { SlotReading } from './slots.ts';
-import type { AmountOf, Meaning, Table } from './table.ts';
+import type { AmountOf, Table } from './table.ts';
 import type { Token } from './tokens.ts';
 
 /** What binding makes of a dictation: the claims in order, and the positions of the islands that were used. */
@@ -255,9 +255,4 @@ class Binder {
 
 function pathOf(as: readonly [string, string] | undefined): { readonly path?: string } {
   return as === undefined ? {} : { path: as[0] };
-}
-
-function valuedOf(meaning: Meaning): readonly Valued[] {
-  if (meaning.kind === 'value') return [{ field: meaning.field, value: meaning.value }];
-  return meaning.kind === 'form' ? [{ field: meaning.field, form: meaning.form }] : [];
 }

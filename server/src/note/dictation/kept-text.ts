@@ -1,10 +1,11 @@
+import type { Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 
-/** The dictation that a note keeps, and where each of its characters stands in the note. */
+/** The dictation that a note keeps, and where its words stand in the note. */
 export interface KeptDictation {
   readonly text: string;
-  /** The offset in the note of a character of the dictation; of its end for the offset behind the last. */
-  readonly offsetAt: (offset: number) => number;
+  /** The place in the note of a stretch of the dictation, from its first to its last character. */
+  readonly spanOf: (stretch: Span) => Span;
 }
 
 /** The dictation in a note, or undefined where there is none. */
@@ -13,7 +14,8 @@ export function keptDictation(reading: NoteReading): KeptDictation | undefined {
   if (found === undefined) return undefined;
   const { text, span } = found.field;
   const offsets = alignment(text, reading.text, span.start, span.end, found.style === 'double');
-  return { text, offsetAt: (offset) => offsets[Math.min(Math.max(offset, 0), text.length)] ?? span.end };
+  const at = (offset: number): number => offsets[Math.min(Math.max(offset, 0), text.length - 1)] ?? span.start;
+  return { text, spanOf: ({ start, end }) => ({ start: at(start), end: at(Math.max(start, end - 1)) + 1 }) };
 }
 
 /**
@@ -30,8 +32,7 @@ function alignment(text: string, source: string, start: number, end: number, esc
     offsets.push(Math.min(at, Math.max(start, end - 1)));
     if (!blank || (at < end && source[at] === unit)) at += 1;
   }
-  const last = offsets.at(-1);
-  return [...offsets, last === undefined ? start : last + 1];
+  return offsets;
 }
 
 /** Behind the mark of a block: "|-" or ">-" and the rest of its line. */

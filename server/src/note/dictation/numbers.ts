@@ -111,7 +111,14 @@ const beginnings: ReadonlySet<string> = new Set([
   ...Object.keys(soundAlikes),
   ...loneZeros,
   ...points,
-  ...['a', 'hundred', 'half', 'quarter', 'plus', 'positive', 'minus', 'negative'],
+  'a',
+  'hundred',
+  'half',
+  'quarter',
+  'plus',
+  'positive',
+  'minus',
+  'negative',
 ]);
 
 /** Every complete reading of the number that begins at a token, longest first. Never throws; [] where none begins. */

@@ -1,5 +1,6 @@
 import { accepts } from './claims.ts';
 import type { Context } from './context.ts';
+import { chooseBound, valuedOf } from './rank-words.ts';
 import type { Item } from './scan.ts';
 import type { Amount } from './spoken-amounts.ts';
 import type { AmountOf } from './table.ts';
@@ -98,20 +99,22 @@ function forwardScore(context: Context, of: AmountOf, { amount, index, afterAt }
   const called = next.meanings.some(
     (meaning) => meaning.kind === 'called' && meaning.field === of.field && context.canBeNamed(of.field, anchor),
   );
-  const subjects = context.subjectsOf(anchor);
+  const subjects = subjectsAhead(context, anchor);
   if (!called && !of.field.about.some((subject) => subjects.includes(subject))) return nothing;
   if (!accepts(of.amount, amount, { named: called, afterAt })) return nothing;
   if (called && (gap.parts > 0 || hasOwnNumber(context, anchor))) return nothing;
   const adjacent = direct && gap.content === 0 && gap.plain.length === 0 && gap.parts === 0;
-  const usual = next.meanings.some(
-    (meaning) =>
-      meaning.kind === 'value' &&
-      meaning.value.byDefault === true &&
-      of.field.about.includes(meaning.field.opens ?? ''),
-  );
-  const closeness =
-    (amount.adjective ? 1.8 : 0) + (adjacent && amount.unit === undefined ? 0.5 : 0) + (usual ? 0.6 : 0);
+  const closeness = (amount.adjective ? 1.8 : 0) + (adjacent && amount.unit === undefined ? 0.5 : 0);
   return { score: (called ? 4 : 3.5) + closeness - 1.5 * gap.content - 0.8 * gap.parts, heard: next.heard };
+}
+
+/** The subjects that an island will open: of a drug, those of the route that it will be taken for. */
+function subjectsAhead(context: Context, anchor: number): readonly string[] {
+  const item = context.items[anchor]!;
+  const drugs = item.meanings.flatMap(valuedOf).filter(({ field }) => field.opens !== undefined);
+  if (drugs.length === 0) return context.subjectsOf(anchor);
+  const chosen = chooseBound(context, item, drugs, anchor)?.one.field.opens;
+  return chosen === undefined ? [] : [chosen];
 }
 
 /** Whether a field's name is followed by a number of its own: "four fifty, vacuum three hundred". */

@@ -2,6 +2,7 @@ import type { SpokenField, SpokenForm, SpokenValue } from '@sideport/schemas/spo
 import { accepts } from './claims.ts';
 import type { Context } from './context.ts';
 import type { Item } from './scan.ts';
+import type { Meaning } from './table.ts';
 
 /** A field with one of its values, or with a phrase whose slot is the value. */
 export type Valued =
@@ -15,6 +16,12 @@ export interface ChosenWord {
   readonly unsure: boolean;
   /** Decided by a name that was only understood by its sound. */
   readonly heard: boolean;
+}
+
+/** The values that a meaning names. */
+export function valuedOf(meaning: Meaning): readonly Valued[] {
+  if (meaning.kind === 'value') return [{ field: meaning.field, value: meaning.value }];
+  return meaning.kind === 'form' ? [{ field: meaning.field, form: meaning.form }] : [];
 }
 
 export function isBound(one: Valued): boolean {

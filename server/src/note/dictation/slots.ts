@@ -301,7 +301,10 @@ const slotWords: ReadonlySet<string> = new Set([
   ...Object.keys(shortSites),
   ...siteWords.flatMap((site) => [site, `${site}ly`]),
   ...sitePrefixes,
-  ...['every', 'fortnight', 'oh', 'o'],
+  'every',
+  'fortnight',
+  'oh',
+  'o',
 ]);
 
 function word(tokens: readonly Token[], at: number): string | undefined {

@@ -77,7 +77,7 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   if (/^\p{L}/u.test(raw)) return [{ kind: 'word', word: foldWord(raw), start, end }];
   if (/^\d{4}-/u.test(raw)) return [{ kind: 'number', word: raw, start, end }];
   if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
-  if (/ve$/u.test(raw)) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
+  if (raw.endsWith('ve')) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
   if (/^[\r\n]/u.test(raw)) return [sentence(start, end)];
   if (sentenceMarks.has(raw)) return [sentence(start, end)];
   if (partMarks.has(raw)) return [part(start, end)];
