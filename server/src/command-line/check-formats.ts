@@ -15,7 +15,7 @@ export interface FormatOptions {
 
 /** Every way to write the remarks of a run. One that needs much code loads it when it is used. */
 export const checkFormats = [
-  { name: 'text', write: async (notes, { colour }) => textReport(notes, colour) },
+  { name: 'text', write: async (notes, options) => textReport(notes, options) },
   {
     name: 'json',
     write: async (notes) => `${JSON.stringify({ version: 1, notes, summary: summaryOf(notes) }, null, 2)}\n`,

@@ -3,12 +3,24 @@ import { nodeFiles } from './node-files.ts';
 import { runCommand } from './run-command.ts';
 import type { Sink } from './world.ts';
 
-function sink(stream: NodeJS.WriteStream): Sink {
-  // Whoever reads our output may stop reading; that is no fault.
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-  });
-  return { write: (data) => void stream.write(data), colour: stream.isTTY && process.env['NO_COLOR'] === undefined };
+/** A stream is opened when it is first used: a run that says nothing needs none. */
+function sink(name: 'stdout' | 'stderr'): Sink {
+  let opened: NodeJS.WriteStream | undefined;
+  const open = () => {
+    if (opened !== undefined) return opened;
+    opened = process[name];
+    // Whoever reads our output may stop reading; that is no fault.
+    opened.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EPIPE') throw error;
+    });
+    return opened;
+  };
+  return {
+    write: (data) => void (data.length > 0 && open().write(data)),
+    get colour() {
+      return open().isTTY && process.env['NO_COLOR'] === undefined;
+    },
+  };
 }
 
 async function stdin(): Promise<string> {
@@ -20,8 +32,8 @@ async function stdin(): Promise<string> {
 
 void runCommand(process.argv.slice(2), {
   stdin,
-  stdout: sink(process.stdout),
-  stderr: sink(process.stderr),
+  stdout: sink('stdout'),
+  stderr: sink('stderr'),
   files: nodeFiles,
   folder: process.cwd(),
   now: () => new Date(),

@@ -10,10 +10,11 @@ const CODES: Readonly<Record<ReportSeverity | 'quiet', string>> = {
 const PLAIN = '\u001b[0m';
 
 /** Remarks to read: one line each with its place first, the other places below it, a count at the end. */
-export function textReport(notes: readonly ReportedNote[], colour: boolean): string {
+export function textReport(notes: readonly ReportedNote[], options: { readonly colour: boolean }): string {
+  if (notes.every(({ remarks }) => remarks.length === 0)) return '';
+  const { colour } = options;
   const paint = (code: keyof typeof CODES, text: string) => (colour ? `${CODES[code]}${text}${PLAIN}` : text);
   const lines = notes.flatMap((note) => note.remarks.flatMap((remark) => linesOf(note.file, remark, paint)));
-  if (lines.length === 0) return '';
   return `${lines.join('\n')}\n\n${counted(notes)}\n`;
 }
 

@@ -2,7 +2,8 @@ import { join } from 'node:path';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
 import type { NoteFacts } from '../../note/set/note-set.ts';
 import { FileProblem, type Files } from '../world.ts';
-import { contentHash, type Opened } from './checker.ts';
+import type { Opened } from './checker.ts';
+import { contentHash } from './content-hash.ts';
 
 /** The folder of the cache, in the folder where the command runs. */
 export const CACHE_FOLDER = '.sideport-cache';

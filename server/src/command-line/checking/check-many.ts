@@ -5,7 +5,8 @@ import type { Input } from '../find-notes.ts';
 import { NoteSets } from '../note-sets.ts';
 import { FileProblem, today, type World } from '../world.ts';
 import { CheckCache, type ResultKey } from './cache.ts';
-import { contentHash, LocalChecker, type Checked, type Checker, type FileFacts } from './checker.ts';
+import { LocalChecker, type Checked, type Checker, type FileFacts } from './checker.ts';
+import { contentHash } from './content-hash.ts';
 import { inBatches } from './in-batches.ts';
 
 export interface ManyOptions {

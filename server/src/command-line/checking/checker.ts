@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { readNote } from '../../note/reading/read-note.ts';
 import { remarksOf } from '../../note/review.ts';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
@@ -9,6 +8,7 @@ import { reportOf } from '../note-report.ts';
 import { NoteSets } from '../note-sets.ts';
 import { readInput } from '../read-input.ts';
 import { FileProblem, type World } from '../world.ts';
+import { contentHash } from './content-hash.ts';
 
 /** The facts of a file on disk; null where it is no note or cannot be read. */
 export interface FileFacts {
@@ -42,11 +42,6 @@ export interface CheckerOptions {
   readonly now: number;
 }
 
-/** SHA-256 of a text, for comparing contents. */
-export function contentHash(text: string): string {
-  return createHash('sha256').update(text).digest('hex');
-}
-
 /**
  * A copy that shares no memory with the original. A string cut out of a note keeps the whole text of the note in
  * memory; thousands of ids would keep thousands of notes.
@@ -60,9 +55,12 @@ export class LocalChecker implements Checker {
   readonly #world: World;
   readonly #known = new Map<string, NoteFacts | null>();
   readonly #sets: NoteSets;
+  readonly #hash: (text: string) => string;
 
-  constructor(world: World, department?: string) {
+  /** Without a cache no contents are compared, and `hash` may answer anything. */
+  constructor(world: World, department?: string, hash = contentHash) {
     this.#world = world;
+    this.#hash = hash;
     this.#sets = new NoteSets(world, department, (path) => this.#known.get(path));
   }
 
@@ -89,7 +87,7 @@ export class LocalChecker implements Checker {
     try {
       const text = this.#world.files.read(path);
       const facts = factsIn(text, shownAs(path, this.#world.folder)) ?? null;
-      return { path, facts: detached(facts), hash: contentHash(text) };
+      return { path, facts: detached(facts), hash: this.#hash(text) };
     } catch (error) {
       if (error instanceof FileProblem) return { path, facts: null, hash: null };
       throw error;
@@ -99,7 +97,7 @@ export class LocalChecker implements Checker {
   async #checkOne(input: Input): Promise<Checked> {
     try {
       const text = await readInput(input, this.#world);
-      const hash = contentHash(text);
+      const hash = this.#hash(text);
       if (input.path !== null && isDepartmentName(input.path)) {
         const reading = readNote(text, 'department');
         const remarks = remarksOf(reading, { file: input.file });
@@ -108,7 +106,7 @@ export class LocalChecker implements Checker {
       const reading = readNote(text);
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
-      const set = watched(surroundings.set, opened);
+      const set = watched(surroundings.set, opened, this.#hash);
       const remarks = remarksOf(reading, { ...surroundings, set });
       return { note: detached(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
     } catch (error) {
@@ -119,14 +117,14 @@ export class LocalChecker implements Checker {
 }
 
 /** The same set, with a record of the notes that were opened in full. */
-function watched(set: NoteSet, opened: Map<string, string>): NoteSet {
+function watched(set: NoteSet, opened: Map<string, string>, hash: (text: string) => string): NoteSet {
   return {
     get facts() {
       return set.facts;
     },
     open: (file) => {
       const reading = set.open(file);
-      if (!opened.has(file)) opened.set(file, reading === undefined ? '' : contentHash(reading.text));
+      if (!opened.has(file)) opened.set(file, reading === undefined ? '' : hash(reading.text));
       return reading;
     },
   };

@@ -1,23 +1,27 @@
-import { execFile } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import type { World } from '../world.ts';
-import { contentHash } from './checker.ts';
+import { contentHash } from './content-hash.ts';
 import { WorkerChecker } from './worker-checker.ts';
 
 const MOST_OUTPUT = 256 * 1024 * 1024;
 
-/** What this machine offers to a check of many notes. `bundle` is the file that runs, its workers lie beside it. */
+/**
+ * What this machine offers to a check of many notes, each part loaded when it is used. `bundle` is the file that runs, its workers lie
+ * beside it.
+ */
 export function machine(bundle: string): Required<Pick<World, 'workers' | 'git' | 'program'>> {
   return {
     workers: {
-      most: availableParallelism(),
+      get most() {
+        return process.getBuiltinModule('node:os').availableParallelism();
+      },
       start: (options) => new WorkerChecker(join(bundle, '..', 'check-worker.cjs'), options),
     },
     program: () => contentHash(readFileSync(bundle, 'utf8')),
     git: (words, folder) =>
       new Promise((resolve) => {
+        const { execFile } = process.getBuiltinModule('node:child_process');
         execFile('git', [...words], { cwd: folder, maxBuffer: MOST_OUTPUT, encoding: 'utf8' }, (error, output) => {
           resolve(error === null ? output : null);
         });

@@ -1,4 +1,4 @@
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { Input } from '../find-notes.ts';
 import type { Checked, Checker, FileFacts } from './checker.ts';
 import type { Answer, Task, WorkerStart } from './worker-messages.ts';
@@ -18,7 +18,9 @@ export class WorkerChecker implements Checker {
   readonly #worker: Worker;
 
   constructor(program: string, start: WorkerStart) {
-    this.#worker = new Worker(program, { workerData: start });
+    // Loaded when a thread is wanted; most runs want none.
+    const threads = process.getBuiltinModule('node:worker_threads');
+    this.#worker = new threads.Worker(program, { workerData: start });
   }
 
   async facts(paths: readonly string[]): Promise<readonly FileFacts[]> {

@@ -4,7 +4,6 @@ import { checkFormats } from '../check-formats.ts';
 import { changedInputs } from '../checking/changed.ts';
 import type { Outcome } from '../checking/check-many.ts';
 import { checkInputs, readJobs } from '../checking/check-inputs.ts';
-import { mergeReports } from '../checking/merge.ts';
 import { inShard, readShard } from '../checking/shard.ts';
 import { defineCommand } from '../command.ts';
 import { findNotes } from '../find-notes.ts';
@@ -44,13 +43,16 @@ export const check = defineCommand({
   },
   run: async ({ values, paths }, world) => {
     const { notes, problems } = values.merge
-      ? { notes: mergeReports(paths, world), problems: [] }
+      ? { notes: (await import('../checking/merge.ts')).mergeReports(paths, world), problems: [] }
       : await checkPaths(paths, values, world);
     const failOn = values['fail-on'];
     const format = checkFormats.find(({ name }) => name === values.format) ?? checkFormats[0];
     const report = await format.write(sortReport(notes), {
       failOn,
-      colour: values.output === undefined && world.stdout.colour,
+      // Asked only when there is something to say.
+      get colour() {
+        return values.output === undefined && world.stdout.colour;
+      },
     });
     if (values.output === undefined) world.stdout.write(report);
     else world.files.write(resolve(world.folder, values.output), report);
