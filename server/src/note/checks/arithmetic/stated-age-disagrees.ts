@@ -7,7 +7,7 @@ export const statedAgeDisagrees = statedCheck({
   what: 'the age',
   topic: 'Patient',
   summary: 'The age in the text is not that from the year of birth.',
-  pattern: /\b(\d{1,3})[ -]?(?:years?[ -]old|year old|yo\b)/giu,
+  wording: { hints: ['year', ' yo'], pattern: /\b(\d{1,3})[ -]?(?:years?[ -]old|year old|yo\b)/giu },
   within: 1,
   derive: ({ patient, date }) => {
     if (patient?.born === undefined || date === undefined) return undefined;

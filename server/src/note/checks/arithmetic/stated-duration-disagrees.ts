@@ -8,8 +8,11 @@ export const statedDurationDisagrees = statedCheck({
   what: 'the duration in minutes',
   topic: 'Times',
   summary: 'The duration in the text is not that from start to finish.',
-  pattern:
-    /\b(?:duration|operating time|operation (?:took|lasted)|surgery (?:took|lasted))(?: of| was| is|:)? (\d{1,3}) ?min/giu,
+  wording: {
+    hints: ['duration', 'operating time', 'took', 'lasted'],
+    pattern:
+      /\b(?:duration|operating time|operation (?:took|lasted)|surgery (?:took|lasted))(?: of| was| is|:)? (\d{1,3}) ?min/giu,
+  },
   within: 2,
   derive: ({ start, finish }) => {
     if (start === undefined || finish === undefined) return undefined;

@@ -8,7 +8,10 @@ export const statedEquivalentDisagrees = statedCheck({
   what: 'the spherical equivalent',
   topic: 'Refraction',
   summary: 'The spherical equivalent in the text is not that of the refraction.',
-  pattern: /\bspherical equivalent(?: of| was| is|:)? ([+\-\u2212\u2013]?\d+(?:\.\d+)?)/giu,
+  wording: {
+    hints: ['spherical equivalent'],
+    pattern: /\bspherical equivalent(?: of| was| is|:)? ([+\-\u2212\u2013]?\d+(?:\.\d+)?)/giu,
+  },
   within: 0.13,
   derive: ({ preop }) => {
     const refraction = preop?.refraction;

@@ -8,7 +8,10 @@ export const statedMeanKeratometryDisagrees = statedCheck({
   what: 'the mean keratometry',
   topic: 'Keratometry',
   summary: 'The mean keratometry in the text is not that of K1 and K2.',
-  pattern: /\b(?:mean k|k mean|average k|mean keratometry)(?: of| was| is|:)? (\d{2}(?:\.\d+)?)/giu,
+  wording: {
+    hints: ['mean k', 'k mean', 'average k'],
+    pattern: /\b(?:mean k|k mean|average k|mean keratometry)(?: of| was| is|:)? (\d{2}(?:\.\d+)?)/giu,
+  },
   within: 0.13,
   derive: ({ preop }) => {
     const keratometry = keratometryOf(preop?.biometry);

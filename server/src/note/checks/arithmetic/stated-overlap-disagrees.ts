@@ -8,7 +8,7 @@ export const statedOverlapDisagrees = statedCheck({
   what: 'the overlap',
   topic: 'Capsulotomy',
   summary: 'The overlap of capsule and optic in the text is not that of the two diameters.',
-  pattern: /\boverlap(?: of| was| is|:)? (\d(?:\.\d+)?) ?mm/giu,
+  wording: { hints: ['overlap'], pattern: /\boverlap(?: of| was| is|:)? (\d(?:\.\d+)?) ?mm/giu },
   within: 0.21,
   derive: ({ capsulotomy, lens }) => {
     const [diameter, optic] = [capsulotomy?.diameter, lens?.['optic-diameter']];

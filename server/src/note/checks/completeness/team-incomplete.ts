@@ -5,6 +5,13 @@ import { headOf, placeOfMissing } from '../support/place.ts';
 import { listed } from '../support/words.ts';
 import { isWritten } from '../support/written.ts';
 
+const asked = () => askedForBy([{ by: [rcs, cms, jointCommission] }]);
+const ofSurgeons = [
+  ['ref', 'the reference'],
+  ['grade', 'the grade'],
+] as const;
+const ofOthers = [['ref', 'the reference']] as const;
+
 export const teamIncomplete = operationCheck({
   id: 'team-incomplete',
   group: 'completeness',
@@ -14,7 +21,6 @@ export const teamIncomplete = operationCheck({
   run: ({ team }, say, context) => {
     if (context.status === 'planned') return;
     const members = team?.items ?? [];
-    const by = askedForBy([{ by: [rcs, cms, jointCommission] }]);
     if (!members.some(({ role }) => role?.value === 'surgeon')) {
       // A role that could not be read may be that of the surgeon.
       if (
@@ -24,26 +30,17 @@ export const teamIncomplete = operationCheck({
         return;
       say({
         at: team === undefined ? placeOfMissing(context) : headOf(team.$, context),
-        message: `Team: the note does not name the surgeon. ${by}`,
+        message: `Team: the note does not name the surgeon. ${asked()}`,
       });
       return;
     }
     for (const member of members) {
       const operates = ['surgeon', 'supervisor', 'assistant'].includes(member.role?.value ?? '');
-      const missing = missingIn(
-        member,
-        operates
-          ? ([
-              ['ref', 'the reference'],
-              ['grade', 'the grade'],
-            ] as const)
-          : ([['ref', 'the reference']] as const),
-        context,
-      );
+      const missing = operates ? missingIn(member, ofSurgeons, context) : missingIn(member, ofOthers, context);
       if (missing.length === 0) continue;
       say({
         at: headOf(member.$, context),
-        message: `Team: ${listed(missing)} of the ${member.role?.value ?? 'person'} ${missing.length === 1 ? 'is' : 'are'} missing. ${by}`,
+        message: `Team: ${listed(missing)} of the ${member.role?.value ?? 'person'} ${missing.length === 1 ? 'is' : 'are'} missing. ${asked()}`,
       });
     }
   },

@@ -12,7 +12,7 @@ export const unusualValue = textCheck({
   allowable: true,
   run: (reading, say) => {
     const told = new Map<string, Place[]>();
-    for (const { field, plan } of walk(reading).values) {
+    for (const { field, plan } of walk(reading).limited) {
       const { usual, possible, label } = plan.guide;
       if (usual === undefined) continue;
       const amount = amountOf(field.value);

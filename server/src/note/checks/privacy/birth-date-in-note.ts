@@ -4,8 +4,11 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const birthDateInNote = privacyCheck({
   id: 'birth-date-in-note',
   what: 'a date of birth',
-  pattern:
-    /\b(?:d\.?o\.?b\.?|date of birth|born(?: on)?)\b[^\n]{0,8}?\d{1,4}[-/. ](?:\d{1,2}|[A-Za-z]{3,9})[-/. ]\d{2,4}/giu,
+  wording: {
+    hints: ['dob', 'd.o.b', 'birth', 'born'],
+    pattern:
+      /\b(?:d\.?o\.?b\.?|date of birth|born(?: on)?)\b[^\n]{0,8}?\d{1,4}[-/. ](?:\d{1,2}|[A-Za-z]{3,9})[-/. ]\d{2,4}/giu,
+  },
 
   summary: 'The text holds a full date of birth.',
 });

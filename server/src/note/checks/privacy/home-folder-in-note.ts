@@ -4,7 +4,7 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const homeFolderInNote = privacyCheck({
   id: 'home-folder-in-note',
   what: 'a folder that names its owner',
-  pattern: /(?:\/home\/|\/Users\/|[A-Z]:\\Users\\)[^\s/\\]+/gu,
+  wording: { hints: ['/home/', '/users/', '\\users'], pattern: /(?:\/home\/|\/Users\/|[A-Z]:\\Users\\)[^\s/\\]+/gu },
 
   summary: 'The text holds the path of a personal folder.',
 });

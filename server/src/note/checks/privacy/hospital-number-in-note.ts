@@ -4,8 +4,11 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const hospitalNumberInNote = privacyCheck({
   id: 'hospital-number-in-note',
   what: 'a hospital number',
-  pattern:
-    /\b(?:MRN|hosp(?:ital)?\.? ?(?:no|nr|number)|unit (?:no|number)|case ?notes?(?: no| number)?|medical record(?: no| number)?|patient (?:no|number|id))\b\.?\s*[:#]?\s*[A-Z]{0,3}\d{4,}/giu,
+  wording: {
+    hints: ['mrn', 'hosp', 'unit no', 'unit num', 'case', 'medical', 'patient'],
+    pattern:
+      /\b(?:MRN|hosp(?:ital)?\.? ?(?:no|nr|number)|unit (?:no|number)|case ?notes?(?: no| number)?|medical record(?: no| number)?|patient (?:no|number|id))\b\.?\s*[:#]?\s*[A-Z]{0,3}\d{4,}/giu,
+  },
 
   summary: 'The text holds a hospital number.',
 });

@@ -4,7 +4,7 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const mailAddressInNote = privacyCheck({
   id: 'mail-address-in-note',
   what: 'a mail address',
-  pattern: /[\p{L}\p{N}._%+-]+@[\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)*\.\p{L}{2,}/gu,
+  wording: { hints: ['@'], pattern: /[\p{L}\p{N}._%+-]+@[\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)*\.\p{L}{2,}/gu },
 
   summary: 'The text holds a mail address.',
 });

@@ -14,8 +14,11 @@ function isNational(text: string): boolean {
 export const nationalNumberInNote = privacyCheck({
   id: 'national-number-in-note',
   what: 'a national health or security number',
-  pattern:
-    /\bNHS\b[^\n\d]{0,12}\d{3} ?\d{3} ?\d{4}\b|(?<![\d-])\d{3}[ -]\d{3}[ -]\d{4}(?![\d-])|(?<![\d-])\d{3}-\d{2}-\d{4}(?![\d-])/gu,
+  wording: {
+    hints: ['nhs', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9'],
+    pattern:
+      /\bNHS\b[^\n\d]{0,12}\d{3} ?\d{3} ?\d{4}\b|(?<![\d-])\d{3}[ -]\d{3}[ -]\d{4}(?![\d-])|(?<![\d-])\d{3}-\d{2}-\d{4}(?![\d-])/gu,
+  },
   isMeant: ([number]) => isNational(number),
   summary: 'The text holds a national health or security number.',
 });

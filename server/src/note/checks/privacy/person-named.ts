@@ -4,7 +4,11 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const personNamed = privacyCheck({
   id: 'person-named',
   what: 'the name of a person',
-  pattern: /\b(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Sister|Master)\.?[ \t]+(?!(?:Right|Left)\b)\p{Lu}[\p{L}’\x27-]+/gu,
+  wording: {
+    hints: ['mr', 'ms', 'miss', 'mx', 'dr', 'prof', 'sister', 'master'],
+    pattern:
+      /\b(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Sister|Master)\.?[ \t]+(?!(?:Right|Left)\b)\p{Lu}[\p{L}’\x27-]+/gu,
+  },
 
   summary: 'The text names a person.',
 });

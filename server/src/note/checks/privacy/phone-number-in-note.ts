@@ -4,8 +4,11 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const phoneNumberInNote = privacyCheck({
   id: 'phone-number-in-note',
   what: 'a telephone number',
-  pattern:
-    /\b(?:tel|phone|mobile|telephone)\b\.?:?\s*\+?\d[\d ()-]{6,}\d|\+\d{1,3}[ -]\(?\d{1,5}\)?[ -]?\d{3,4}[ -]?\d{3,4}\b|(?<![\d-])0\d{2,4}[ -]\d{3,4}[ -]?\d{3,4}(?![\d-])|\(\d{3}\) ?\d{3}-\d{4}/giu,
+  wording: {
+    hints: ['tel', 'phone', 'mobile', '+', '(', '0'],
+    pattern:
+      /\b(?:tel|phone|mobile|telephone)\b\.?:?\s*\+?\d[\d ()-]{6,}\d|\+\d{1,3}[ -]\(?\d{1,5}\)?[ -]?\d{3,4}[ -]?\d{3,4}\b|(?<![\d-])0\d{2,4}[ -]\d{3,4}[ -]?\d{3,4}(?![\d-])|\(\d{3}\) ?\d{3}-\d{4}/giu,
+  },
 
   summary: 'The text holds a telephone number.',
 });

@@ -4,7 +4,31 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const postCodeInNote = privacyCheck({
   id: 'post-code-in-note',
   what: 'a post code',
-  pattern: /(?<![A-Za-z0-9])[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}(?![A-Za-z0-9])|(?<![\d-])\d{5}-\d{4}(?![\d-])/gu,
+  wording: {
+    hints: [
+      ' 0',
+      ' 1',
+      ' 2',
+      ' 3',
+      ' 4',
+      ' 5',
+      ' 6',
+      ' 7',
+      ' 8',
+      ' 9',
+      '-0',
+      '-1',
+      '-2',
+      '-3',
+      '-4',
+      '-5',
+      '-6',
+      '-7',
+      '-8',
+      '-9',
+    ],
+    pattern: /(?<![A-Za-z0-9])[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}(?![A-Za-z0-9])|(?<![\d-])\d{5}-\d{4}(?![\d-])/gu,
+  },
 
   summary: 'The text holds a post code.',
 });

@@ -4,7 +4,10 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const webAddressInNote = privacyCheck({
   id: 'web-address-in-note',
   what: 'a web or network address',
-  pattern: /\bhttps?:\/\/[^\s"]+|\bwww\.[^\s"]+|(?<![\d.])(?:\d{1,3}\.){3}\d{1,3}(?![\d.])/giu,
+  wording: {
+    hints: ['://', 'www.', '.0', '.1', '.2', '.3', '.4', '.5', '.6', '.7', '.8', '.9'],
+    pattern: /\bhttps?:\/\/[^\s"]+|\bwww\.[^\s"]+|(?<![\d.])(?:\d{1,3}\.){3}\d{1,3}(?![\d.])/giu,
+  },
 
   summary: 'The text holds a web or network address.',
 });

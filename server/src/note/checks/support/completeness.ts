@@ -45,6 +45,7 @@ export interface Completeness extends Pick<CheckInfo, 'id' | 'summary'> {
 }
 
 export function completenessCheck({ section, title, wanted, planned, due, ...info }: Completeness): Check {
+  const fields = wanted.map((field) => ({ ...field, keys: field.path.split('.'), around: field.within?.split('.') }));
   return operationCheck({
     ...info,
     group: 'completeness',
@@ -54,9 +55,14 @@ export function completenessCheck({ section, title, wanted, planned, due, ...inf
       if (context.status === 'planned' && planned !== true) return;
       if (planned !== true && wasAbandoned(note)) return;
       if (due !== undefined && !due(note, context)) return;
-      remarkMissing(note, say, context, { section, title, wanted });
+      remarkMissing(note, say, context, { section, title, fields });
     },
   });
+}
+
+interface WantedField extends Wanted {
+  readonly keys: readonly string[];
+  readonly around: readonly string[] | undefined;
 }
 
 /** The sources of a page: everybody who asks for one of the fields. */
@@ -69,15 +75,16 @@ function remarkMissing(
   note: Operation,
   say: Say,
   context: CheckContext,
-  { section, title, wanted }: { section: string | undefined; title: string; wanted: readonly Wanted[] },
+  { section, title, fields }: { section: string | undefined; title: string; fields: readonly WantedField[] },
 ): void {
-  const missing = wanted.filter(
-    ({ path, within }) =>
-      (within === undefined || groupAt(note, within) !== undefined) && isMissing(note, path, context),
+  const missing = fields.filter(
+    ({ keys, around }) =>
+      isMissing(note, keys, context) && (around === undefined || groupAt(note, around) !== undefined),
   );
+  if (missing.length === 0) return;
   const severity = gravest(missing, context.status);
   if (severity === undefined) return;
-  const group = section === undefined ? undefined : groupAt(note, section);
+  const group = section === undefined ? undefined : groupAt(note, section.split('.'));
   const plan = section === undefined ? undefined : planAt(recordPlan('operation'), section.split('.'));
   const instead =
     group === undefined && plan?.guide.says !== undefined
@@ -114,14 +121,13 @@ interface Group {
   readonly [key: string]: unknown;
 }
 
-function groupAt(note: Operation, path: string): { readonly $: Place } | undefined {
+function groupAt(note: Operation, path: readonly string[]): { readonly $: Place } | undefined {
   let group: unknown = note;
-  for (const key of path.split('.')) group = (group as Group | undefined)?.[key];
+  for (const key of path) group = (group as Group | undefined)?.[key];
   return group as { readonly $: Place } | undefined;
 }
 
-function isMissing(note: Operation, path: string, { reading }: CheckContext): boolean {
-  const keys = path.split('.');
+function isMissing(note: Operation, keys: readonly string[], { reading }: CheckContext): boolean {
   let group = note as unknown as Group;
   for (const key of keys) {
     if (group.$.said[key] !== undefined) return false;

@@ -8,12 +8,27 @@ type Lens = NonNullable<Operation['lens']>;
 const readings = new WeakMap<Lens, LabelReading>();
 const USUAL_YEAR = 2030;
 
+/** The labels read last: while a note is edited its label stays the same. */
+const lately = new Map<string, LabelReading>();
+const KEPT = 16;
+
+function read(udi: string, year: number): LabelReading {
+  const key = `${year} ${udi}`;
+  let reading = lately.get(key);
+  if (reading === undefined) {
+    reading = readLabel(udi, year);
+    if (lately.size >= KEPT) lately.clear();
+    lately.set(key, reading);
+  }
+  return reading;
+}
+
 /** The label of the box as scanned or typed, read once. */
 export function labelOf(lens: Lens, date: string | undefined): LabelReading | undefined {
   if (lens.udi === undefined) return undefined;
   const known = readings.get(lens);
   if (known !== undefined) return known;
-  const reading = readLabel(lens.udi.value, Number(date?.slice(0, 4) ?? USUAL_YEAR));
+  const reading = read(lens.udi.value, Number(date?.slice(0, 4) ?? USUAL_YEAR));
   readings.set(lens, reading);
   return reading;
 }

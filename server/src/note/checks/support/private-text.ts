@@ -1,48 +1,29 @@
-import type { Path, Span } from '@sideport/schemas';
 import { textCheck, type Check, type CheckInfo } from '../check.ts';
 import type { NoteReading } from '../../reading/note-reading.ts';
+import { joinTexts, type JoinedText, type TextToJoin } from './joined-text.ts';
+import type { Wording } from './prose.ts';
 import { walk } from './values.ts';
 
-/** Text in which people put names and numbers by mistake: free words, references, comments. */
-interface Piece {
-  readonly span: Span;
-  readonly path: Path;
-  readonly where: string;
-  /** Where it begins in the joined text. */
-  readonly at: number;
-}
-
-interface PrivateText {
-  readonly pieces: readonly Piece[];
-  readonly joined: string;
-}
-
-const BETWEEN = '\n\u0000\n';
 /** Numbers of lenses are no numbers of people. */
 const OF_LENSES = ['udi', 'serial', 'lot', 'device-identifier'];
+export const COMMENT = 'a comment';
 
-const made = new WeakMap<NoteReading, PrivateText>();
+const texts = new WeakMap<NoteReading, JoinedText>();
 
-function privateText(reading: NoteReading): PrivateText {
-  const known = made.get(reading);
+/** Text in which people put names, numbers and placeholders: free words, references, comments. */
+export function wordsOf(reading: NoteReading): JoinedText {
+  const known = texts.get(reading);
   if (known !== undefined) return known;
-  const pieces: Piece[] = [];
-  const parts: string[] = [];
-  let length = 0;
-  const put = (span: Span, path: Path, where: string) => {
-    const raw = reading.text.slice(span.start, span.end);
-    pieces.push({ span, path, where, at: length });
-    parts.push(raw);
-    length += raw.length + BETWEEN.length;
-  };
+  const joined: TextToJoin[] = [];
   for (const { field, plan } of walk(reading).values) {
     const isReference = plan.notation.name === 'identifier' && !OF_LENSES.includes(String(field.path.at(-1)));
-    if (plan.guide.prose === true || isReference) put(field.span, field.path, plan.guide.label);
+    if (plan.guide.prose === true || isReference)
+      joined.push({ span: field.span, path: field.path, where: plan.guide.label });
   }
-  for (const { span } of reading.tree.comments) put(span, [], 'a comment');
-  const text = { pieces, joined: parts.join(BETWEEN) };
-  made.set(reading, text);
-  return text;
+  for (const { span } of reading.tree.comments) joined.push({ span, path: [], where: COMMENT });
+  const made = joinTexts(reading, joined);
+  texts.set(reading, made);
+  return made;
 }
 
 export const takeItOut =
@@ -51,8 +32,7 @@ export const takeItOut =
 interface PrivacyCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   /** What was found, as the message says it: “a telephone number”. */
   readonly what: string;
-  /** With the flag “g”. */
-  readonly pattern: RegExp;
+  readonly wording: Wording;
   readonly isMeant?: (match: RegExpMatchArray) => boolean;
 }
 
@@ -60,23 +40,22 @@ interface PrivacyCheck extends Pick<CheckInfo, 'id' | 'summary'> {
  * A check for something that names a person. The message never repeats it: remarks are printed by build machines, and
  * what they print stays.
  */
-export function privacyCheck({ what, pattern, isMeant, ...info }: PrivacyCheck): Check {
+export function privacyCheck({ what, wording: { hints, pattern }, isMeant, ...info }: PrivacyCheck): Check {
   return textCheck({
     ...info,
     group: 'privacy',
     severity: 'error',
     allowable: true,
     run: (reading, say, { status }) => {
-      const { pieces, joined } = privateText(reading);
+      const { joined, small, locate } = wordsOf(reading);
+      if (!hints.some((hint) => small.includes(hint))) return;
       for (const match of joined.matchAll(pattern)) {
-        if (isMeant !== undefined && !isMeant(match)) continue;
-        const piece = pieces.findLast(({ at }) => at <= match.index);
-        if (piece === undefined) continue;
-        const start = piece.span.start + (match.index - piece.at);
+        const found = isMeant === undefined || isMeant(match) ? locate(match.index, match[0].length) : undefined;
+        if (found === undefined) continue;
         say({
-          at: { span: { start, end: start + match[0].length }, key: null, path: piece.path },
+          at: { span: found.span, key: null, path: found.path },
           severity: status === 'final' ? 'error' : 'warning',
-          message: `Privacy: ${piece.where === 'a comment' ? 'a comment' : `“${piece.where}”`} holds ${what} (${masked(match[0])}). Take it out: a note names nobody.`,
+          message: `Privacy: ${found.where === COMMENT ? COMMENT : `“${found.where}”`} holds ${what} (${masked(match[0])}). Take it out: a note names nobody.`,
         });
       }
     },

@@ -1,13 +1,20 @@
-import type { Field } from '@sideport/schemas';
+import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../../reading/note-reading.ts';
+import { joinTexts, type JoinedText } from './joined-text.ts';
 import { walk, type PlannedValue } from './values.ts';
 
-/** A place in free words: the field it stands in, and where in the text of the note. */
+/** A place in free words. */
 export interface Mention {
-  readonly field: Field<unknown>;
   readonly text: string;
-  readonly span: { readonly start: number; readonly end: number };
-  readonly match: RegExpExecArray;
+  readonly match: RegExpMatchArray;
+  readonly place: { readonly span: Span; readonly key: null; readonly path: Path };
+}
+
+/** A pattern to be looked for, with small words of which one must be there at all: most texts need no closer look. */
+export interface Wording {
+  readonly hints: readonly string[];
+  /** With the flag “g”. */
+  readonly pattern: RegExp;
 }
 
 /** Words within one clause before a mention that turn it round, make it a condition, or put it elsewhere. */
@@ -15,28 +22,52 @@ const TURNED =
   /(?:\b(?:no|not|without|never|nil|none|denies|free of|free from|absence|absent|negative|avoid\w*|prevent\w*|risk|risks|danger|warned|watch|if|should|case of|against|exclude\w*|rule[ds]? out|rather than|instead of|previous\w*|earlier|history|past|former\w*|fellow|other|second|planned|ready|unless)\b|n't\b)[^.;:\n]{0,60}$/iu;
 
 /**
- * The first place in free words where a pattern stands and is meant: not negated, not a condition, not something of
- * the past or of the other eye. The pattern must have the flag “g”.
+ * The first place in free words where a wording stands and is meant: not negated, not a condition, not something of
+ * the past or of the other eye.
  */
-export function mention(values: readonly PlannedValue[], note: string, pattern: RegExp): Mention | undefined {
-  for (const { field } of values) {
-    const raw = note.slice(field.span.start, field.span.end);
-    for (const match of raw.matchAll(pattern)) {
-      if (TURNED.test(raw.slice(Math.max(0, match.index - 80), match.index))) continue;
-      const start = field.span.start + match.index;
-      return { field, text: match[0], span: { start, end: start + match[0].length }, match };
-    }
+export function mention({ joined, small, locate }: JoinedText, { hints, pattern }: Wording): Mention | undefined {
+  if (!hints.some((hint) => small.includes(hint))) return undefined;
+  for (const match of joined.matchAll(pattern)) {
+    if (TURNED.test(joined.slice(Math.max(0, match.index - 80), match.index))) continue;
+    const found = locate(match.index, match[0].length);
+    if (found !== undefined) return { text: match[0], match, place: { span: found.span, key: null, path: found.path } };
   }
   return undefined;
 }
 
+const all = new WeakMap<NoteReading, JoinedText>();
+const told = new WeakMap<NoteReading, JoinedText>();
+
+/** All free words of a note. */
+export function proseOf(reading: NoteReading): JoinedText {
+  return made(all, reading, () => walk(reading).prose);
+}
+
 /** Free words that tell what happened in this operation; plans, counselling and instructions tell of what may happen. */
-export function narrative(reading: NoteReading): PlannedValue[] {
-  return walk(reading).prose.filter(({ field }) => {
-    const [top, second] = field.path;
-    if (top === 'findings' || top === 'free-text' || top === 'dictation' || top === 'condition-at-end') return true;
-    if (top === 'complications' || top === 'preop' || top === 'plan' || top === 'diagnosis' || top === 'after-care')
-      return false;
-    return field.path.at(-1) === 'text' || second === 'text';
-  });
+export function narrativeOf(reading: NoteReading): JoinedText {
+  return made(told, reading, () => walk(reading).prose.filter(isNarrative));
+}
+
+const TOLD = ['findings', 'free-text', 'dictation', 'condition-at-end', 'indication'];
+const NOT_TOLD = ['complications', 'preop', 'plan', 'diagnosis', 'after-care'];
+
+function isNarrative({ field: { path } }: PlannedValue): boolean {
+  const top = String(path[0]);
+  if (TOLD.includes(top)) return true;
+  return !NOT_TOLD.includes(top) && path.at(-1) === 'text';
+}
+
+function made(
+  texts: WeakMap<NoteReading, JoinedText>,
+  reading: NoteReading,
+  values: () => readonly PlannedValue[],
+): JoinedText {
+  const known = texts.get(reading);
+  if (known !== undefined) return known;
+  const text = joinTexts(
+    reading,
+    values().map(({ field, plan }) => ({ span: field.span, path: field.path, where: plan.guide.label })),
+  );
+  texts.set(reading, text);
+  return text;
 }

@@ -1,7 +1,6 @@
 import { operationCheck, type Check, type CheckInfo } from '../check.ts';
 import type { Operation } from '@sideport/schemas';
-import { mention } from './prose.ts';
-import { walk } from './values.ts';
+import { mention, proseOf, type Wording } from './prose.ts';
 import type { Related } from '../../remark.ts';
 
 /** A number derived from recorded fields, with the fields. */
@@ -16,26 +15,26 @@ interface StatedCheck extends Pick<CheckInfo, 'id' | 'summary'> {
   readonly what: string;
   readonly topic: string;
   /** Finds the number in free words: the first group. */
-  readonly pattern: RegExp;
+  readonly wording: Wording;
   readonly within: number;
   readonly derive: (note: Operation) => Derived | undefined;
 }
 
 /** A number written in free words must be the one that the recorded fields give. */
-export function statedCheck({ what, topic, pattern, within, derive, ...info }: StatedCheck): Check {
+export function statedCheck({ what, topic, wording, within, derive, ...info }: StatedCheck): Check {
   return operationCheck({
     ...info,
     group: 'arithmetic',
     severity: 'warning',
     allowable: true,
     run: (note, say, { reading }) => {
-      const found = mention(walk(reading).prose, reading.text, pattern);
+      const found = mention(proseOf(reading), wording);
       if (found?.match[1] === undefined) return;
       const derived = derive(note);
       const stated = Number(found.match[1].replace(/\s/gu, '').replace(/[\u2212\u2013]/u, '-'));
       if (derived === undefined || Number.isNaN(stated) || Math.abs(stated - derived.value) <= within) return;
       say({
-        at: { span: found.span, key: null, path: found.field.path },
+        at: found.place,
         message: `${topic}: the text says ${what} is “${found.match[1]}”, but the fields give ${derived.shown}.`,
         related: derived.related,
       });

@@ -10,6 +10,8 @@ export interface Walk {
   readonly values: readonly PlannedValue[];
   /** Those written in free words. */
   readonly prose: readonly PlannedValue[];
+  /** Those that have usual limits. */
+  readonly limited: readonly PlannedValue[];
 }
 
 const walks = new WeakMap<NoteReading, Walk>();
@@ -19,11 +21,18 @@ export function walk(reading: NoteReading): Walk {
   const known = walks.get(reading);
   if (known !== undefined) return known;
   const values: PlannedValue[] = [];
+  const prose: PlannedValue[] = [];
+  const limited: PlannedValue[] = [];
   for (const value of reading.values) {
     const plan = planOfValue(reading, value);
-    if (plan !== undefined) values.push({ ...value, plan });
+    if (plan === undefined) continue;
+    // Written out: spreading two hundred values takes longer than all checks of a note.
+    const planned = { field: value.field, style: value.style, plan };
+    values.push(planned);
+    if (plan.guide.prose === true) prose.push(planned);
+    if (plan.guide.usual !== undefined) limited.push(planned);
   }
-  const made = { values, prose: values.filter(({ plan }) => plan.guide.prose === true) };
+  const made = { values, prose, limited };
   walks.set(reading, made);
   return made;
 }

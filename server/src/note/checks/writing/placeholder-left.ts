@@ -1,8 +1,8 @@
 import { textCheck, type About } from '../check.ts';
-import { walk } from '../support/values.ts';
+import { COMMENT, wordsOf } from '../support/private-text.ts';
 
 const PLACEHOLDER =
-  /\?\?+|\b(?:tbc|tba|tbd|todo|fixme|xx+)\b|_{3,}|\.{4,}|\[\s*\]|<[a-z][^<>@]{1,40}>|\bto be (?:confirmed|added|completed|filled in)\b|\b(?:insert|enter|type) (?:text|here|name|value)\b|lorem ipsum|\*\*\*/iu;
+  /\?\?+|\b(?:tbc|tba|tbd|todo|fixme|xx+)\b|_{3,}|\.{4,}|\[\s*\]|<[a-z][^<>@]{1,40}>|\bto be (?:confirmed|added|completed|filled in)\b|\b(?:insert|enter|type) (?:text|here|name|value)\b|lorem ipsum|\*\*\*/giu;
 
 export const placeholderLeft = textCheck({
   id: 'placeholder-left',
@@ -11,13 +11,13 @@ export const placeholderLeft = textCheck({
   severity: 'unfinished',
   allowable: true,
   run: (reading, say) => {
-    for (const { field, plan } of walk(reading).values) {
-      if (plan.guide.prose !== true && plan.notation.name !== 'identifier') continue;
-      const match = PLACEHOLDER.exec(field.text);
-      if (match === null) continue;
+    const { joined, locate } = wordsOf(reading);
+    for (const match of joined.matchAll(PLACEHOLDER)) {
+      const found = locate(match.index, match[0].length);
+      if (found === undefined || found.where === COMMENT) continue;
       say({
-        at: field,
-        message: `${plan.guide.label}: “${match[0]}” is a placeholder. Write what belongs there, or “not recorded”.`,
+        at: { span: found.span, key: null, path: found.path },
+        message: `${found.where}: “${match[0]}” is a placeholder. Write what belongs there, or “not recorded”.`,
       });
     }
   },

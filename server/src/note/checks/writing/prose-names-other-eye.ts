@@ -1,12 +1,11 @@
 import { operationCheck, type About } from '../check.ts';
-import { mention, narrative } from '../support/prose.ts';
+import { mention, narrativeOf } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
-import { walk } from '../support/values.ts';
 
 const words = {
-  right: /\b(?:right (?:eye|cataract|lens|phaco\w*)|RE)\b/gu,
-  left: /\b(?:left (?:eye|cataract|lens|phaco\w*)|LE)\b/gu,
+  right: { hints: ['right', 're'], pattern: /\b(?:right (?:eye|cataract|lens|phaco\w*)|RE)\b/gu },
+  left: { hints: ['left', 'le'], pattern: /\b(?:left (?:eye|cataract|lens|phaco\w*)|LE)\b/gu },
 } as const;
 
 export const proseNamesOtherEye = operationCheck({
@@ -19,14 +18,10 @@ export const proseNamesOtherEye = operationCheck({
     const eye = certainEye(note);
     if (eye === undefined || note.eye === undefined) return;
     const other = eye === 'right' ? 'left' : 'right';
-    const told = new Set([
-      ...narrative(reading),
-      ...walk(reading).prose.filter(({ field }) => field.path[0] === 'indication'),
-    ]);
-    const found = mention([...told], reading.text, words[other]);
+    const found = mention(narrativeOf(reading), words[other]);
     if (found === undefined) return;
     say({
-      at: { span: found.span, key: null, path: found.field.path },
+      at: found.place,
       message: `The text says “${found.text}”, but this note is about the ${eye} eye. Is the other eye meant?`,
       related: [related(`the note: ${eye}`, note.eye)],
     });

@@ -1,10 +1,13 @@
 import { operationCheck, type About } from '../check.ts';
 import { implantedLens } from '../support/lenses.ts';
-import { mention, narrative } from '../support/prose.ts';
+import { mention, narrativeOf } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 
-const POWER =
-  /(?<![\d./-])([+\-\u2212]\d{1,2}(?:\.\d{1,2})?)\s?(?:D|dioptres?|diopters?)\b(?=[^.;\n]{0,30}\b(?:lens|IOL|implant))|\b(?:lens|IOL|implant)\b[^.;\n]{0,30}?(?<![\d./-])([+\-\u2212]\d{1,2}(?:\.\d{1,2})?)\s?(?:D|dioptres?|diopters?)\b/gu;
+const POWER = {
+  hints: ['lens', 'iol', 'implant'],
+  pattern:
+    /(?<![\d./-])([+\-\u2212]\d{1,2}(?:\.\d{1,2})?)\s?(?:D|dioptres?|diopters?)\b(?=[^.;\n]{0,30}\b(?:lens|IOL|implant))|\b(?:lens|IOL|implant)\b[^.;\n]{0,30}?(?<![\d./-])([+\-\u2212]\d{1,2}(?:\.\d{1,2})?)\s?(?:D|dioptres?|diopters?)\b/gu,
+};
 
 export const proseNamesOtherPower = operationCheck({
   id: 'prose-names-other-power',
@@ -15,14 +18,14 @@ export const proseNamesOtherPower = operationCheck({
   run: (note, say, { reading }) => {
     const power = implantedLens(note)?.power;
     if (power === undefined) return;
-    const found = mention(narrative(reading), reading.text, POWER);
+    const found = mention(narrativeOf(reading), POWER);
     const stated = found?.match[1] ?? found?.match[2];
     if (found === undefined || stated === undefined) return;
     const amount = Number(stated.replace('\u2212', '-'));
     const others = [power, note.plan?.lens?.power, note.plan?.['spare-lens']?.power];
     if (others.some((field) => field?.value.amount === amount)) return;
     say({
-      at: { span: found.span, key: null, path: found.field.path },
+      at: found.place,
       message: `The text names a lens of ${stated} D, but the fields say ${power.text}. Which is right?`,
       related: [related(`the fields: ${power.text}`, power)],
     });

@@ -2,12 +2,15 @@ import { siteAt } from '../../calculations/position/site.ts';
 import { operationCheck, type About } from '../check.ts';
 import { mainIncision } from '../support/course.ts';
 import { apart, positionOn } from '../support/measurements.ts';
-import { mention, narrative } from '../support/prose.ts';
+import { mention, narrativeOf } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
 
-const SITE =
-  /\b(?:superior|inferior)?(temporal|nasal|superior|inferior|superotemporal|superonasal|inferotemporal|inferonasal)(?:ly)? (?:main |clear corneal |corneal )?(?:incision|wound|section|tunnel)\b/giu;
+const SITE = {
+  hints: ['incision', 'wound', 'section', 'tunnel'],
+  pattern:
+    /\b(?:superior|inferior)?(temporal|nasal|superior|inferior|superotemporal|superonasal|inferotemporal|inferonasal)(?:ly)? (?:main |clear corneal |corneal )?(?:incision|wound|section|tunnel)\b/giu,
+};
 
 export const proseNamesOtherSite = operationCheck({
   id: 'prose-names-other-site',
@@ -19,7 +22,7 @@ export const proseNamesOtherSite = operationCheck({
     const main = mainIncision(note)?.at;
     const eye = certainEye(note);
     if (main === undefined || eye === undefined) return;
-    const found = mention(narrative(reading), reading.text, SITE);
+    const found = mention(narrativeOf(reading), SITE);
     const word = /(?:supero|infero)?(?:temporal|nasal)|superior|inferior/iu.exec(found?.text ?? '')?.[0].toLowerCase();
     const position = positionOn(main.value, eye, note.seat);
     if (found === undefined || word === undefined || position === undefined) return;
@@ -27,7 +30,7 @@ export const proseNamesOtherSite = operationCheck({
     const named = positionOn({ kind: 'word', word: word as typeof here }, eye);
     if (named === undefined || apart(named, position) <= 45) return;
     say({
-      at: { span: found.span, key: null, path: found.field.path },
+      at: found.place,
       message: `The text says “${found.text}”, but the main incision is recorded ${main.value.kind === 'word' ? main.text : `at ${main.text} (${here})`}. Which is right?`,
       related: [related(`the main incision: ${main.text}`, main)],
     });

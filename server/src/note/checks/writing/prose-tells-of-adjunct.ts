@@ -1,40 +1,49 @@
 import type { Operation, Place } from '@sideport/schemas';
 import { operationCheck, type About } from '../check.ts';
 import { suturesOf } from '../support/sutures.ts';
-import { mention, narrative } from '../support/prose.ts';
+import { mention, narrativeOf, type Wording } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 
 const adjuncts: readonly {
   readonly what: string;
-  readonly words: RegExp;
+  readonly wording: Wording;
   /** Where the note says that there was none of it; undefined when it does not say so. */
   readonly denied: (note: Operation) => Place | undefined;
 }[] = [
   {
     what: 'that no tension ring was used',
-    words:
-      /\b(?:tension ring|CTR) (?:was )?(?:inserted|placed|implanted|injected|used)\b|\b(?:inserted|placed|implanted) a (?:capsular )?tension ring\b/giu,
+    wording: {
+      hints: ['ring', 'ctr'],
+      pattern:
+        /\b(?:tension ring|CTR) (?:was )?(?:inserted|placed|implanted|injected|used)\b|\b(?:inserted|placed|implanted) a (?:capsular )?tension ring\b/giu,
+    },
     denied: ({ ring }) => (ring?.used?.value === false ? ring.used : undefined),
   },
   {
     what: 'that no vitrectomy was done',
-    words: /\b(?:anterior vitrectomy|vitrectomy was done|vitrector used)\b/giu,
+    wording: { hints: ['vitrect'], pattern: /\b(?:anterior vitrectomy|vitrectomy was done|vitrector used)\b/giu },
     denied: ({ $ }) => $.said['vitrectomy'],
   },
   {
     what: 'that there were no sutures',
-    words:
-      /\b(?:\d{1,2}[-/]0 (?:nylon|suture\w*)|(?:one|two|three|single|interrupted) sutures?|wound (?:was )?sutured|sutured the wound)\b/giu,
+    wording: {
+      hints: ['sutur', 'nylon', '0'],
+      pattern:
+        /\b(?:\d{1,2}[-/]0 (?:nylon|suture\w*)|(?:one|two|three|single|interrupted) sutures?|wound (?:was )?sutured|sutured the wound)\b/giu,
+    },
     denied: (note) => (suturesOf(note).length === 0 ? note.closure?.$.said['sutures'] : undefined),
   },
   {
     what: 'that no dye was used',
-    words: /\b(?:trypan blue|capsule (?:was )?stained|stained the capsule|under dye)\b/giu,
+    wording: {
+      hints: ['trypan', 'stain', 'dye'],
+      pattern: /\b(?:trypan blue|capsule (?:was )?stained|stained the capsule|under dye)\b/giu,
+    },
     denied: ({ $ }) => $.said['dye'],
   },
   {
     what: 'that no pupil aid was used',
-    words: /\b(?:iris hooks|pupil (?:expansion )?ring|expansion ring)\b/giu,
+    wording: { hints: ['hook', 'ring'], pattern: /\b(?:iris hooks|pupil (?:expansion )?ring|expansion ring)\b/giu },
     denied: ({ $ }) => $.said['pupil-aid'],
   },
 ];
@@ -46,13 +55,13 @@ export const proseTellsOfAdjunct = operationCheck({
   severity: 'warning',
   allowable: true,
   run: (note, say, { reading }) => {
-    const values = narrative(reading);
-    for (const { what, words, denied } of adjuncts) {
+    const narrative = narrativeOf(reading);
+    for (const { what, wording, denied } of adjuncts) {
       const place = denied(note);
-      const found = place === undefined ? undefined : mention(values, reading.text, words);
+      const found = place === undefined ? undefined : mention(narrative, wording);
       if (found === undefined || place === undefined) continue;
       say({
-        at: { span: found.span, key: null, path: found.field.path },
+        at: found.place,
         message: `The text says “${found.text}”, but the fields say ${what}. Which is right?`,
         related: [related(`the fields: ${what.replace(/^that /u, '')}`, place)],
       });

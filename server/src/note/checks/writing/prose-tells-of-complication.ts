@@ -1,36 +1,57 @@
 import { operationCheck, type About } from '../check.ts';
 import { complicationOf, type ComplicationKind } from '../support/course.ts';
-import { mention, narrative } from '../support/prose.ts';
+import { mention, narrativeOf, type Wording } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 import { tornFacts } from '../support/torn.ts';
 
-const told: readonly { readonly kinds: readonly ComplicationKind[]; readonly words: RegExp }[] = [
+const told: readonly { readonly kinds: readonly ComplicationKind[]; readonly wording: Wording }[] = [
   {
     kinds: ['posterior capsule rupture'],
-    words:
-      /\b(?:posterior caps\w+ (?:was |is )?(?:tear|tore|torn|ruptur\w+|broke\w*|hole)|caps\w+ (?:rupture|rent)|(?:tear|rupture|rent|hole) (?:of|in) the posterior caps\w+)\b/giu,
+    wording: {
+      hints: ['caps'],
+      pattern:
+        /\b(?:posterior caps\w+ (?:was |is )?(?:tear|tore|torn|ruptur\w+|broke\w*|hole)|caps\w+ (?:rupture|rent)|(?:tear|rupture|rent|hole) (?:of|in) the posterior caps\w+)\b/giu,
+    },
   },
   {
     kinds: ['vitreous loss'],
-    words:
-      /\b(?:vitreous (?:loss|prolapse[d]?|came forward|in the (?:wound|chamber|anterior chamber))|lost vitreous)\b/giu,
+    wording: {
+      hints: ['vitreous'],
+      pattern:
+        /\b(?:vitreous (?:loss|prolapse[d]?|came forward|in the (?:wound|chamber|anterior chamber))|lost vitreous)\b/giu,
+    },
   },
   {
     kinds: ['zonular dialysis'],
-    words: /\b(?:zonul\w+ (?:dialysis|dehiscence|ruptur\w+)|dialysis of the zonule)\b/giu,
+    wording: {
+      hints: ['zonul'],
+      pattern: /\b(?:zonul\w+ (?:dialysis|dehiscence|ruptur\w+)|dialysis of the zonule)\b/giu,
+    },
   },
   {
     kinds: ['anterior capsule tear'],
-    words: /\b(?:anterior caps\w+ tear|radial tear|rhexis (?:ran|tore) out|capsulotomy ran out)\b/giu,
+    wording: {
+      hints: ['caps', 'radial', 'rhexis'],
+      pattern: /\b(?:anterior caps\w+ tear|radial tear|rhexis (?:ran|tore) out|capsulotomy ran out)\b/giu,
+    },
   },
-  { kinds: ['iris prolapse'], words: /\biris (?:prolapse[d]?|came out)\b/giu },
+  { kinds: ['iris prolapse'], wording: { hints: ['iris'], pattern: /\biris (?:prolapse[d]?|came out)\b/giu } },
   {
     kinds: ['lens fragment into vitreous', 'retained fragment'],
-    words: /\b(?:dropped (?:nucleus|fragment)|fragment (?:fell|sank|dropped))\b/giu,
+    wording: {
+      hints: ['drop', 'fragment'],
+      pattern: /\b(?:dropped (?:nucleus|fragment)|fragment (?:fell|sank|dropped))\b/giu,
+    },
   },
-  { kinds: ['Descemet detachment'], words: /\bdescemet\S* (?:detachment|tear|detached)\b/giu },
-  { kinds: ['wound burn'], words: /\b(?:wound|phaco) burn\b/giu },
-  { kinds: ['suprachoroidal haemorrhage'], words: /\b(?:supra)?choroidal h(?:a)?emorrhage\b/giu },
+  {
+    kinds: ['Descemet detachment'],
+    wording: { hints: ['descemet'], pattern: /\bdescemet\S* (?:detachment|tear|detached)\b/giu },
+  },
+  { kinds: ['wound burn'], wording: { hints: ['burn'], pattern: /\b(?:wound|phaco) burn\b/giu } },
+  {
+    kinds: ['suprachoroidal haemorrhage'],
+    wording: { hints: ['choroidal'], pattern: /\b(?:supra)?choroidal h(?:a)?emorrhage\b/giu },
+  },
 ];
 
 export const proseTellsOfComplication = operationCheck({
@@ -42,18 +63,18 @@ export const proseTellsOfComplication = operationCheck({
   run: (note, say, { reading }) => {
     const list = note.complications?.$ ?? note.$.said['complications'];
     if (list === undefined) return;
-    const values = narrative(reading);
+    const narrative = narrativeOf(reading);
     const facts = tornFacts(note);
-    for (const { kinds, words } of told) {
+    for (const { kinds, wording } of told) {
       if (
         complicationOf(note, ...kinds) !== undefined ||
         facts.some((fact) => fact.kinds.some((kind) => kinds.includes(kind)))
       )
         continue;
-      const found = mention(values, reading.text, words);
+      const found = mention(narrative, wording);
       if (found === undefined) continue;
       say({
-        at: { span: found.span, key: null, path: found.field.path },
+        at: found.place,
         message: `The text says “${found.text}”, but “${kinds[0]}” is not among the complications. Did it happen?`,
         related: [related('the complications', list)],
       });
