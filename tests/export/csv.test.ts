@@ -74,6 +74,9 @@ describe('JSON', () => {
       String.raw`{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}`,
     );
   });
+  test.each([Number.NaN, Number.POSITIVE_INFINITY, undefined, [undefined]])('%j has no canonical form', (value) =>
+    expect(() => canonicalJson(value)).toThrow('JSON holds no such'),
+  );
   test('decimals keep their digits', () =>
     expect(jsonText({ a: { decimal: '21.50' }, b: [{ decimal: '-0.00' }, 'x', null], c: undefined })).toBe(
       '{"a":21.50,"b":[-0.00,"x",null]}',

@@ -2,73 +2,21 @@
 //   node tests/speed/many-notes.mjs [rounds] [--memory]
 // Ratios within one run, so that they hold on any machine; nothing is asserted. Processor time where one process is
 // compared with another, wall time for threads, each the best of the rounds. --memory also checks 20,000 notes.
-import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { join } from 'node:path';
+import { Bench, best, ratio, root } from './measured.mjs';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const work = mkdtempSync(join(tmpdir(), 'sideport-speed-'));
+const bench = new Bench(work);
 const rounds = Number(process.argv[2] ?? 3);
 const NOTES = 2000;
 
-async function bundle(from, to, format) {
-  await build({
-    absWorkingDir: root,
-    entryPoints: [from],
-    outfile: join(work, to),
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    target: 'node20.19',
-    format,
-    alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
-    logLevel: 'warning',
-  });
-}
-
-/** Writes exactly so many notes of the invented year, with the department file. */
-async function writeNotes(folder, count) {
-  const { makeYear } = await import(pathToFileURL(join(work, 'make-year.mjs')).href);
-  let written = 0;
-  for (const { file, text } of makeYear({ operations: count })) {
-    if (written > count) break;
-    mkdirSync(dirname(join(folder, file)), { recursive: true });
-    writeFileSync(join(folder, file), text);
-    written += 1;
-  }
-}
-
-/** Runs a program to its end: wall time, processor time and the most memory it held, as it measured itself. */
-function measured(program, words, folder) {
-  const report = join(work, 'usage.json');
-  const start = process.hrtime.bigint();
-  const { status, stderr } = spawnSync(process.execPath, ['-r', join(work, 'usage.cjs'), program, ...words], {
-    cwd: folder,
-    env: { ...process.env, USAGE_REPORT: report },
-    encoding: 'utf8',
-    stdio: ['ignore', 'ignore', 'pipe'],
-  });
-  const wall = Number(process.hrtime.bigint() - start) / 1e9;
-  if (status !== 0) throw new Error(`${words.join(' ')} ended with ${status}: ${stderr}`);
-  return { wall, ...JSON.parse(readFileSync(report, 'utf8')) };
-}
-
-const best = (values) => Math.min(...values);
-const ratio = (value) => value.toFixed(2);
-
 try {
-  await bundle('server/src/command-line/main.ts', 'sideport.cjs', 'cjs');
-  await bundle('server/src/command-line/checking/check-worker.ts', 'check-worker.cjs', 'cjs');
-  await bundle('tools/year/make-year.ts', 'make-year.mjs', 'esm');
-  writeFileSync(
-    join(work, 'usage.cjs'),
-    `process.on('exit', () => { const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
-require('node:fs').writeFileSync(process.env.USAGE_REPORT, JSON.stringify({ cpu: (userCPUTime + systemCPUTime) / 1e6, mb: maxRSS / 1024 })); });`,
-  );
+  await bench.bundle('server/src/command-line/main.ts', 'sideport.cjs', 'cjs');
+  await bench.bundle('server/src/command-line/checking/check-worker.ts', 'check-worker.cjs', 'cjs');
+  await bench.bundle('tools/year/make-year.ts', 'make-year.mjs', 'esm');
   // The Node build of yaml, as any program gets it that asks for the package.
   const yaml = createRequire(join(root, 'package.json')).resolve('yaml');
   writeFileSync(
@@ -78,13 +26,13 @@ const walk = (folder) => fs.readdirSync(folder, { withFileTypes: true }).flatMap
 let errors = 0; for (const file of walk(process.cwd())) errors += parseDocument(fs.readFileSync(file, 'utf8')).errors.length; if (errors > 0) process.exit(1);`,
   );
   const notes = join(work, 'notes');
-  await writeNotes(notes, NOTES);
+  await bench.writeNotes(notes, NOTES);
   const program = join(work, 'sideport.cjs');
   const check = (...words) =>
-    measured(program, ['check', '.', '--fail-on', 'never', '--output', '/dev/null', ...words], notes);
+    bench.measured(program, ['check', '.', '--fail-on', 'never', '--output', '/dev/null', ...words], notes);
   const runs = { parse: [], one: [], two: [], first: [], again: [] };
   for (let round = 0; round < rounds; round += 1) {
-    runs.parse.push(measured(join(work, 'parse.cjs'), [], notes));
+    runs.parse.push(bench.measured(join(work, 'parse.cjs'), [], notes));
     runs.one.push(check('--no-cache', '--jobs', '1'));
     runs.two.push(check('--no-cache', '--jobs', '2'));
     rmSync(join(notes, '.sideport-cache'), { recursive: true, force: true });
@@ -103,9 +51,9 @@ let errors = 0; for (const file of walk(process.cwd())) errors += parseDocument(
   console.log(`with the cache over without, wall time: ${ratio(wall('first') / wall('again'))}`);
   if (process.argv.includes('--memory')) {
     const many = join(work, 'many');
-    await writeNotes(many, 10 * NOTES);
+    await bench.writeNotes(many, 10 * NOTES);
     const small = best(runs.one.map((run) => run.mb));
-    const large = measured(
+    const large = bench.measured(
       program,
       ['check', '.', '--fail-on', 'never', '--output', '/dev/null', '--no-cache', '--jobs', '1'],
       many,

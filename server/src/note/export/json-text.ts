@@ -1,5 +1,3 @@
-import canonicalize from 'canonicalize';
-
 /** A decimal that keeps its digits: written as the bare number 21.50 where JSON is made with {@link jsonText}. */
 export interface Decimal {
   readonly decimal: string;
@@ -22,9 +20,19 @@ function isDecimal(value: object): value is Decimal {
   return 'decimal' in value && typeof value.decimal === 'string' && Object.keys(value).length === 1;
 }
 
-/** One line of JSON in the canonical form of RFC 8785, so that equal records are equal bytes. */
+/**
+ * One line of JSON in the canonical form of RFC 8785, so that equal records are equal bytes: keys in the order of their
+ * UTF-16 units, numbers and strings as ECMAScript writes them. Throws for what JSON cannot hold.
+ */
 export function canonicalJson(value: unknown): string {
-  const text = canonicalize(value);
-  if (text === undefined) throw new TypeError('Only a value that JSON can hold has a canonical form');
+  if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item)).join(',')}]`;
+  if (typeof value === 'object' && value !== null) {
+    const members = Object.entries(value).filter(([, member]) => member !== undefined);
+    members.sort(([a], [b]) => (a < b ? -1 : 1));
+    return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`).join(',')}}`;
+  }
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new TypeError('JSON holds no such number');
+  const text = JSON.stringify(value) as string | undefined;
+  if (text === undefined) throw new TypeError('JSON holds no such value');
   return text;
 }

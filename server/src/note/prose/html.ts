@@ -75,18 +75,20 @@ export function sectionBody(section: ProseSection): string {
 
 /** Text of a note as text of a page; characters that XML cannot hold become a mark that says so. */
 export function plain(text: string): string {
-  const allowed = Array.from(text, (character) => (isXmlCharacter(character) ? character : '\ufffd')).join('');
+  const allowed = isXmlText(text)
+    ? text
+    : Array.from(text, (character) => (isXmlText(character) ? character : '\ufffd')).join('');
   return allowed.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }
 
-function isXmlCharacter(character: string): boolean {
-  const code = character.codePointAt(0) ?? 0;
-  return (
-    code === 9 ||
-    code === 10 ||
-    code === 13 ||
-    (code >= 32 && code < 0xd800) ||
-    (code > 0xdfff && code < 0xfffe) ||
-    code > 0xffff
-  );
+/** Whether XML 1.0 can hold every character: no control characters but tab and line ends, no half of a pair. */
+function isXmlText(text: string): boolean {
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code >= 0xd800 && code <= 0xdfff) {
+      if ((text.codePointAt(at) ?? 0) <= 0xffff) return false;
+      at += 1;
+    } else if ((code < 32 && code !== 9 && code !== 10 && code !== 13) || code >= 0xfffe) return false;
+  }
+  return true;
 }
