@@ -3,10 +3,11 @@ import { groups } from '@sideport/schemas/spoken/groups.ts';
 import { describe, expect, it } from 'vitest';
 import { readPattern, type PatternTree } from '../../server/src/note/dictation/pattern.ts';
 import { foldWord } from '../../server/src/note/dictation/spelling.ts';
-import { spokenSections, table } from '../../server/src/note/dictation/table.ts';
+import { table } from '../../server/src/note/dictation/table.ts';
 
-const fields = spokenSections.flatMap((section) => section.fields);
-const subjects = spokenSections.flatMap((section) => section.subjects);
+const { sections } = table();
+const fields = sections.flatMap((section) => section.fields);
+const subjects = sections.flatMap((section) => section.subjects);
 const operation = recordPlan('operation');
 
 const patterns = [

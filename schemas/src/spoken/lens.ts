@@ -6,375 +6,385 @@ const aim =
 const at = '(at|on|to|with|along) [(the|axis|meridian|an axis of|a)]';
 
 /** The lens, its place, and the refraction aimed at. */
-export const lensSpoken: SpokenSection = {
-  subjects: [
-    {
-      id: 'lens',
-      named: ['[a|the] $lens', 'intraocular implant', 'optic'],
-      heard: [
-        '(lends|lance|lenz|lands|lence|glands)',
-        '(eye oh el|i o el|iowa|eye o l)',
-        'inter ocular lens',
-        'intra ocular lance',
-      ],
-    },
-  ],
-  fields: [
-    {
-      path: 'lens.power',
-      about: ['lens'],
-      critical: true,
-      called: [
-        '[$lens] power [(of|is|was)]',
-        '(spherical|sphere) [power|equivalent]',
-        '$lens [(of|was|is|with)] power [of]',
-      ],
-      amounts: [
-        {
-          unit: 'D',
-          bare: 'subject',
-          possible: [-25, 50],
-          usual: [4, 32],
-          bareWithin: [-20, 45],
-          signed: true,
-          byDefault: 'signed',
-        },
-      ],
-    },
-    {
-      path: 'lens.cylinder',
-      about: ['lens'],
-      critical: true,
-      called: [
-        '[a|with|with a|the] (cylinder|cyl|toric power|cylindrical power|cylinder power|cylindrical|toricity|astigmatic power) [(power|of|was|is)] [of]',
-        'dioptres of (cylinder|cyl)',
-      ],
-      calledHeard: ['(silly under|cillinder|sill in der|sealing her|cinder|selander|sillinder)'],
-      amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [0.5, 15], signed: true }],
-      forms: [
-        {
-          said: [
-            '{number} [dioptres|dioptre|d] [of] (cylinder|cyl|toricity|astigmatic correction|cylindrical power|toric correction|cylinder power|of astigmatism)',
-            '{number} (dioptre|d) (cylinder|cyl|toric)',
-          ],
-          write: '{} D',
-        },
-      ],
-    },
-    {
-      path: 'lens.axis',
-      about: ['lens'],
-      critical: true,
-      called: [
-        `[toric|lens] (axis|aligned|lined up|alignment|orientated|oriented|rotated|marks|marks aligned|dialled|toric marks|rotated into position|rotated and aligned|positioned|placed|rotated to|set|lens axis) ${at}`,
-        '[lens|toric|implant|implantation|implanted|final] axis [(of|is|was|at)]',
-        '(on|at) axis',
-        'aligned',
-      ],
-      amounts: [degrees, { ...degrees, bare: 'after at' }],
-      forms: [{ said: ['[the|on the] {number} (degree|degrees) (mark|meridian|axis)'], bound: true, write: '{}°' }],
-    },
-    {
-      path: 'plan.target',
-      about: ['lens'],
-      critical: true,
-      called: [aim],
-      calledHeard: ['(targeted at|tar get|argot|aiming form) [of]'],
-      amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [-12, 6], signed: true }],
-      values: [
-        {
-          value: '0 D',
-          said: [
-            `${aim} (plano|emmetropia|zero|emmetropic)`,
-            '(target|aim) [is|was|for] [to be] (plano|emmetropia|emmetropic)',
-            '(plano|emmetropia|emmetropic) (target|aim|targeted)',
-            '(aiming|aimed|aim) for (plano|emmetropia|zero)',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'plan.predicted',
-      about: ['lens'],
-      called: [
-        '(predicted|predicting|expected) (refraction|spherical equivalent|post operative refraction) [(of|was|is)]',
-        '(predicted|predicting|expected)',
-      ],
-      amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [-15, 10], signed: true }],
-    },
-    {
-      path: 'lens.optic-diameter',
-      about: ['lens'],
-      called: ['optic (diameter|size) [of|is|was]', 'optic'],
-      amounts: [{ unit: 'mm', bare: 'never', possible: [4.5, 8], usual: [5.5, 7] }],
-    },
-    {
-      path: 'lens.pieces',
-      about: ['lens'],
-      values: [
-        {
-          value: '1',
-          said: ['(one|single|1) [-] (piece|pieced|pc)', 'one piece (acrylic|foldable)', 'single piece acrylic'],
-          heard: ['(one|won|single|wan|juan) (peace|peas|peice|pease)', 'won piece', 'wan piece'],
-        },
-        {
-          value: '3',
-          said: ['(three|3|multi) [-] (piece|pieced|pieces|pc)', 'multipiece', 'three piece (acrylic|foldable)'],
-          heard: ['(three|tree|free) (peace|peas|peice|pease)', '(tree|free) piece'],
-        },
-      ],
-    },
-    {
-      path: 'lens.material',
-      about: ['lens'],
-      values: [
-        {
-          value: 'hydrophobic acrylic',
-          said: ['hydrophobic acrylic', 'hydro+phobic [-] [acrylic]', 'acrylic hydro+phobic'],
-          heard: [
-            '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (phobic|phobia|forbic|foe bick|phobics|fobic) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
-            'hydro phobic (a crylic|acrillic|a krill ick|a cry lick|idyllic|a real ick)',
-          ],
-        },
-        {
-          value: 'hydrophilic acrylic',
-          said: ['hydrophilic acrylic', 'hydro+philic [-] [acrylic]', 'acrylic hydro+philic'],
-          heard: [
-            '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (philic|fillick|filic|phyllic|phillic|philip|fill ick|full ick) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
-          ],
-        },
-        { value: 'silicone', said: ['silicone', 'silicon'] },
-        {
-          value: 'PMMA',
-          said: [
-            'pmma',
-            'p m m a',
-            'poly methyl methacrylate',
-            'polymethylmethacrylate',
-            'polymethyl methacrylate',
-            'perspex',
-          ],
-          heard: ['pm ma', 'p mm a', 'pee em em a', 'p m ma'],
-        },
-      ],
-    },
-    {
-      path: 'lens.kind',
-      about: ['lens'],
-      values: [
-        { value: 'monofocal', said: ['monofocal', 'mono+focal'], heard: ['mono (vocal|folk al|fo cal)', 'monofocle'] },
-        {
-          value: 'toric',
-          said: ['toric [$lens]', 'toric monofocal'],
-          heard: ['(torrid|tor ick|doric|toric k|tori|caloric|historic|tore rick|torque) (lens|implant|iol)'],
-        },
-        { value: 'multifocal', said: ['(multi+focal|tri+focal|bi+focal)'], heard: ['multi (vocal|folk al|fo cal)'] },
-        { value: 'toric multifocal', said: ['toric (multi+focal|tri+focal)', '(multi+focal|tri+focal) toric'] },
-        {
-          value: 'extended depth of focus',
-          said: [
-            'extended [-] depth [-] [of] [-] [focus]',
-            '(edof|e d o f|enhanced depth of focus|extended range of vision|extended range)',
-          ],
-          heard: ['extended (deaf|death) of focus', 'e dof', 'he doff'],
-        },
-        {
-          value: 'anterior chamber',
-          said: [
-            '(anterior chamber|angle supported|angle fixated) [(angle supported)] $lens',
-            '(aciol|ac iol|a c i o l|ac lens|a c lens|ac implant)',
-          ],
-          also: [['lens.placed', 'anterior chamber']],
-        },
-        {
-          value: 'iris-claw',
-          said: ['iris [-] claw [$lens]', '(iris claw|iris clip|iris fixated claw|claw) lens', 'irisclaw'],
-          heard: [
-            '(iris|i wrist|virus|eye rest|irish) (clore|clause|clor|call|law|close|clore) [lens]',
-            '(virus|irish) claw [lens]',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'lens.placed',
-      about: ['lens'],
-      critical: true,
-      values: [
-        {
-          value: 'capsular bag',
-          part: 'place',
-          bound: true,
-          byDefault: true,
-          said: [
-            'in the capsular bag',
-            '(in|into|inside|within|to) [the] [capsular] bag',
-            '[the] capsular bag',
-            '(in|into|within) the capsule',
-            'bag',
-            'endocapsular',
-            '(in the bag|endocapsular) placement',
-            'bag [-] fixated',
-          ],
-          heard: ['(in|and|into) (the|a) (back|beg|bug|badge)', 'in the capsular (back|beg)', 'in a bag'],
-        },
-        {
-          value: 'sulcus',
-          part: 'place',
-          bound: true,
-          byDefault: true,
-          said: [
-            'in the sulcus',
-            '(in|into|to|within) [the] [ciliary] sulcus',
-            '[the] ciliary sulcus',
-            'sulcus [-] [(fixated|placed|fixation|supported|placement)]',
-          ],
-          heard: [
-            '(in|and|into) the (sulkus|sulk us|soulcus|sulk|sucker|silky)',
-            '(silly airy|silla re|ciliary) (sulk us|soulcus|sulkus)',
-          ],
-        },
-        {
-          value: 'sulcus with optic capture',
-          part: 'capture',
-          said: [
-            '[with] optic [-] (capture|captured) [(in|through|behind|of) [the] (rhexis|capsulorhexis|capsulotomy|bag|anterior capsulorhexis)]',
-            '(capture|capturing) [of] [the] optic',
-            'optic $was captured',
-            'captured the optic',
-            '[the] optic (captured|buttonholed)',
-            '[with] reverse optic capture',
-          ],
-          heard: ['(optic|object|optical|up tick|optics) (captcha|capture|rapture)'],
-        },
-        {
-          value: 'anterior chamber',
-          part: 'place',
-          bound: true,
-          said: ['(in|into) the anterior chamber', 'anterior chamber'],
-        },
-        {
-          value: 'iris, behind',
-          part: 'place',
-          said: [
-            'retro+pupillary',
-            'retro [-] pupillary',
-            'retro+iridal',
-            'retro+iris',
-            '(fixed|fixated|enclavated|clipped|clawed|attached|placed) [(posteriorly|to)] behind the iris',
-            '(posterior|retropupillary) iris (fixation|fixated|enclavation)',
-            '(fixed|fixated|enclavated|attached) to the (posterior|back) (iris|surface of the iris)',
-          ],
-          heard: ['retro (pupil airy|people area|puppy larry|pupil re)'],
-        },
-        {
-          value: 'iris, behind',
-          part: 'place',
-          bound: true,
-          said: ['behind the iris', 'posterior to the iris', '(behind|posterior to) the pupil'],
-        },
-        {
-          value: 'iris, in front',
-          part: 'place',
-          bound: true,
-          said: [
-            '(fixed|fixated|enclavated|clipped|attached) (to the anterior iris|in front of the iris|to the iris)',
-            'in front of the iris',
-            'pre+pupillary',
-          ],
-        },
-        {
-          value: 'scleral fixation',
-          part: 'place',
-          said: [
-            '(scleral|sclerally|transscleral|trans scleral|transsclerally|intrascleral|intra scleral) [-] [haptic|lens] (fixated|fixation|fixed|sutured|haptic fixation|suture fixation|suturing)',
-            '(sutured|fixed|fixated|secured|refixed|anchored|attached|refixated) to the sclera',
-            '(haptics|haptic) [$was] (externalised|tucked|buried|fixed) (in|into|through) [the] (sclera|scleral tunnels|scleral pockets|scleral tunnel)',
-            '(fixed|fixated|secured) (sclerally|in the sclera)',
-          ],
-          heard: ['(skleral|sclera|square all|scler all) (fixated|fix stated|fixation|fixed)'],
-        },
-        {
-          value: 'none',
-          part: 'place',
-          said: [
-            '(no|without) [(a|an|any)] $lens [$was|were] (implanted|inserted|placed|put in|used|fitted|given)',
-            '[(was|eye|patient|eye was|intentionally|deliberately)] left [(the eye|the patient|her|him)] aphakic',
-            '$lens (was not|not|wasnt|could not be) (implanted|inserted|placed|put in)',
-            'no lens implant',
-            'no (iol|intraocular lens|implant)',
-            'no lens was put in',
-            'aphakic at (the end|the end of surgery|end of the operation)',
-            'decided not to (implant|insert|place) [a|the] $lens',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'lens.off-centre',
-      about: ['lens'],
-      values: [
-        {
-          value: 'centred',
-          bound: true,
-          said: [
-            '[(and|well|nicely|perfectly|properly|beautifully|good|stable and|is|was|very well|sitting|sat|lying|stable and well)] [well] (centred|central|centrally)',
-            'good centration',
-            '(centration|position) (good|excellent|satisfactory|perfect|confirmed)',
-            'well positioned and centred',
-            '(centred|centring) well',
-            'well centred and stable',
-          ],
-          heard: ['(well|nicely) (centre|sent red|sent ted|scented|sent erred)'],
-        },
-        {
-          value: 'centred',
-          said: [
-            '[the] $lens [$was] [(well|nicely|perfectly|properly|stable and|sitting|beautifully)] [well] (centred|central|centrally placed)',
-            '(well centred|centred|central) $lens',
-            '$lens (centration|position) (good|confirmed|excellent|satisfactory)',
-            'good $lens centration',
-            '$lens (centres|centred|centring) well',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'lens.ovd-removed-behind',
-      about: ['lens'],
-      values: [
-        {
-          value: 'yes',
-          said: [
-            '[all] (viscoelastic|ovd|visco|visco elastic) [$was] [(thoroughly|carefully)] (removed|aspirated|washed out|cleared|evacuated|washed) [(from|out from)] (behind|underneath|under|beneath) [the] ($lens|optic)',
-            '(removed|aspirated|washed out|cleared) [the] (viscoelastic|ovd|visco) [from] (behind|underneath|under|beneath) the ($lens|optic)',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'lens.serial',
-      about: ['lens'],
-      forms: [
-        {
-          said: ['[lens] serial [number|no] [,] [(is|was)] {serial}', 's / n {serial}', 'sn {serial}'],
-          heard: ['(cereal|several) [number] {serial}'],
-        },
-        {
-          corrected: true,
-          said: [
-            '[lens] serial [number|no] [,] [(is|was)] {serial} [,] [(no|sorry)] [,] (correction|no|sorry|i mean|scratch that|delete that|make that|rather|actually) [,] {serial}',
-          ],
-        },
-      ],
-    },
-    {
-      path: 'lens.card-given',
-      about: ['lens'],
-      values: [
-        { value: 'yes', denied: 'no', said: ['implant card given', '(implant|lens) card [$was] (given|handed over)'] },
-      ],
-    },
-    { path: 'lens.lot', about: ['lens'], forms: [{ said: ['(lot|batch) [number|no] [is] {serial}'] }] },
-  ],
-};
+export function lensSpoken(): SpokenSection {
+  return {
+    subjects: [
+      {
+        id: 'lens',
+        named: ['[a|the] $lens', 'intraocular implant', 'optic'],
+        heard: [
+          '(lends|lance|lenz|lands|lence|glands)',
+          '(eye oh el|i o el|iowa|eye o l)',
+          'inter ocular lens',
+          'intra ocular lance',
+        ],
+      },
+    ],
+    fields: [
+      {
+        path: 'lens.power',
+        about: ['lens'],
+        critical: true,
+        called: [
+          '[$lens] power [(of|is|was)]',
+          '(spherical|sphere) [power|equivalent]',
+          '$lens [(of|was|is|with)] power [of]',
+        ],
+        amounts: [
+          {
+            unit: 'D',
+            bare: 'subject',
+            possible: [-25, 50],
+            usual: [4, 32],
+            bareWithin: [-20, 45],
+            signed: true,
+            byDefault: 'signed',
+          },
+        ],
+      },
+      {
+        path: 'lens.cylinder',
+        about: ['lens'],
+        critical: true,
+        called: [
+          '[a|with|with a|the] (cylinder|cyl|toric power|cylindrical power|cylinder power|cylindrical|toricity|astigmatic power) [(power|of|was|is)] [of]',
+          'dioptres of (cylinder|cyl)',
+        ],
+        calledHeard: ['(silly under|cillinder|sill in der|sealing her|cinder|selander|sillinder)'],
+        amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [0.5, 15], signed: true }],
+        forms: [
+          {
+            said: [
+              '{number} [dioptres|dioptre|d] [of] (cylinder|cyl|toricity|astigmatic correction|cylindrical power|toric correction|cylinder power|of astigmatism)',
+              '{number} (dioptre|d) (cylinder|cyl|toric)',
+            ],
+            write: '{} D',
+          },
+        ],
+      },
+      {
+        path: 'lens.axis',
+        about: ['lens'],
+        critical: true,
+        called: [
+          `[toric|lens] (axis|aligned|lined up|alignment|orientated|oriented|rotated|marks|marks aligned|dialled|toric marks|rotated into position|rotated and aligned|positioned|placed|rotated to|set|lens axis) ${at}`,
+          '[lens|toric|implant|implantation|implanted|final] axis [(of|is|was|at)]',
+          '(on|at) axis',
+          'aligned',
+        ],
+        amounts: [degrees, { ...degrees, bare: 'after at' }],
+        forms: [{ said: ['[the|on the] {number} (degree|degrees) (mark|meridian|axis)'], bound: true, write: '{}°' }],
+      },
+      {
+        path: 'plan.target',
+        about: ['lens'],
+        critical: true,
+        called: [aim],
+        calledHeard: ['(targeted at|tar get|argot|aiming form) [of]'],
+        amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [-12, 6], signed: true }],
+        values: [
+          {
+            value: '0 D',
+            said: [
+              `${aim} (plano|emmetropia|zero|emmetropic)`,
+              '(target|aim) [is|was|for] [to be] (plano|emmetropia|emmetropic)',
+              '(plano|emmetropia|emmetropic) (target|aim|targeted)',
+              '(aiming|aimed|aim) for (plano|emmetropia|zero)',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'plan.predicted',
+        about: ['lens'],
+        called: [
+          '(predicted|predicting|expected) (refraction|spherical equivalent|post operative refraction) [(of|was|is)]',
+          '(predicted|predicting|expected)',
+        ],
+        amounts: [{ unit: 'D', bare: 'named', namedOnly: true, possible: [-15, 10], signed: true }],
+      },
+      {
+        path: 'lens.optic-diameter',
+        about: ['lens'],
+        called: ['optic (diameter|size) [of|is|was]', 'optic'],
+        amounts: [{ unit: 'mm', bare: 'never', possible: [4.5, 8], usual: [5.5, 7] }],
+      },
+      {
+        path: 'lens.pieces',
+        about: ['lens'],
+        values: [
+          {
+            value: '1',
+            said: ['(one|single|1) [-] (piece|pieced|pc)', 'one piece (acrylic|foldable)', 'single piece acrylic'],
+            heard: ['(one|won|single|wan|juan) (peace|peas|peice|pease)', 'won piece', 'wan piece'],
+          },
+          {
+            value: '3',
+            said: ['(three|3|multi) [-] (piece|pieced|pieces|pc)', 'multipiece', 'three piece (acrylic|foldable)'],
+            heard: ['(three|tree|free) (peace|peas|peice|pease)', '(tree|free) piece'],
+          },
+        ],
+      },
+      {
+        path: 'lens.material',
+        about: ['lens'],
+        values: [
+          {
+            value: 'hydrophobic acrylic',
+            said: ['hydrophobic acrylic', 'hydro+phobic [-] [acrylic]', 'acrylic hydro+phobic'],
+            heard: [
+              '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (phobic|phobia|forbic|foe bick|phobics|fobic) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
+              'hydro phobic (a crylic|acrillic|a krill ick|a cry lick|idyllic|a real ick)',
+            ],
+          },
+          {
+            value: 'hydrophilic acrylic',
+            said: ['hydrophilic acrylic', 'hydro+philic [-] [acrylic]', 'acrylic hydro+philic'],
+            heard: [
+              '(hydra|high dro|hydro|hydrogen|hi dro|hydrate|hide row) (philic|fillick|filic|phyllic|phillic|philip|fill ick|full ick) [(acrylic|a crylic|acrillic|a krill ick|a cry lick|crylic)]',
+            ],
+          },
+          { value: 'silicone', said: ['silicone', 'silicon'] },
+          {
+            value: 'PMMA',
+            said: [
+              'pmma',
+              'p m m a',
+              'poly methyl methacrylate',
+              'polymethylmethacrylate',
+              'polymethyl methacrylate',
+              'perspex',
+            ],
+            heard: ['pm ma', 'p mm a', 'pee em em a', 'p m ma'],
+          },
+        ],
+      },
+      {
+        path: 'lens.kind',
+        about: ['lens'],
+        values: [
+          {
+            value: 'monofocal',
+            said: ['monofocal', 'mono+focal'],
+            heard: ['mono (vocal|folk al|fo cal)', 'monofocle'],
+          },
+          {
+            value: 'toric',
+            said: ['toric [$lens]', 'toric monofocal'],
+            heard: ['(torrid|tor ick|doric|toric k|tori|caloric|historic|tore rick|torque) (lens|implant|iol)'],
+          },
+          { value: 'multifocal', said: ['(multi+focal|tri+focal|bi+focal)'], heard: ['multi (vocal|folk al|fo cal)'] },
+          { value: 'toric multifocal', said: ['toric (multi+focal|tri+focal)', '(multi+focal|tri+focal) toric'] },
+          {
+            value: 'extended depth of focus',
+            said: [
+              'extended [-] depth [-] [of] [-] [focus]',
+              '(edof|e d o f|enhanced depth of focus|extended range of vision|extended range)',
+            ],
+            heard: ['extended (deaf|death) of focus', 'e dof', 'he doff'],
+          },
+          {
+            value: 'anterior chamber',
+            said: [
+              '(anterior chamber|angle supported|angle fixated) [(angle supported)] $lens',
+              '(aciol|ac iol|a c i o l|ac lens|a c lens|ac implant)',
+            ],
+            also: [['lens.placed', 'anterior chamber']],
+          },
+          {
+            value: 'iris-claw',
+            said: ['iris [-] claw [$lens]', '(iris claw|iris clip|iris fixated claw|claw) lens', 'irisclaw'],
+            heard: [
+              '(iris|i wrist|virus|eye rest|irish) (clore|clause|clor|call|law|close|clore) [lens]',
+              '(virus|irish) claw [lens]',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'lens.placed',
+        about: ['lens'],
+        critical: true,
+        values: [
+          {
+            value: 'capsular bag',
+            part: 'place',
+            bound: true,
+            byDefault: true,
+            said: [
+              'in the capsular bag',
+              '(in|into|inside|within|to) [the] [capsular] bag',
+              '[the] capsular bag',
+              '(in|into|within) the capsule',
+              'bag',
+              'endocapsular',
+              '(in the bag|endocapsular) placement',
+              'bag [-] fixated',
+            ],
+            heard: ['(in|and|into) (the|a) (back|beg|bug|badge)', 'in the capsular (back|beg)', 'in a bag'],
+          },
+          {
+            value: 'sulcus',
+            part: 'place',
+            bound: true,
+            byDefault: true,
+            said: [
+              'in the sulcus',
+              '(in|into|to|within) [the] [ciliary] sulcus',
+              '[the] ciliary sulcus',
+              'sulcus [-] [(fixated|placed|fixation|supported|placement)]',
+            ],
+            heard: [
+              '(in|and|into) the (sulkus|sulk us|soulcus|sulk|sucker|silky)',
+              '(silly airy|silla re|ciliary) (sulk us|soulcus|sulkus)',
+            ],
+          },
+          {
+            value: 'sulcus with optic capture',
+            part: 'capture',
+            said: [
+              '[with] optic [-] (capture|captured) [(in|through|behind|of) [the] (rhexis|capsulorhexis|capsulotomy|bag|anterior capsulorhexis)]',
+              '(capture|capturing) [of] [the] optic',
+              'optic $was captured',
+              'captured the optic',
+              '[the] optic (captured|buttonholed)',
+              '[with] reverse optic capture',
+            ],
+            heard: ['(optic|object|optical|up tick|optics) (captcha|capture|rapture)'],
+          },
+          {
+            value: 'anterior chamber',
+            part: 'place',
+            bound: true,
+            said: ['(in|into) the anterior chamber', 'anterior chamber'],
+          },
+          {
+            value: 'iris, behind',
+            part: 'place',
+            said: [
+              'retro+pupillary',
+              'retro [-] pupillary',
+              'retro+iridal',
+              'retro+iris',
+              '(fixed|fixated|enclavated|clipped|clawed|attached|placed) [(posteriorly|to)] behind the iris',
+              '(posterior|retropupillary) iris (fixation|fixated|enclavation)',
+              '(fixed|fixated|enclavated|attached) to the (posterior|back) (iris|surface of the iris)',
+            ],
+            heard: ['retro (pupil airy|people area|puppy larry|pupil re)'],
+          },
+          {
+            value: 'iris, behind',
+            part: 'place',
+            bound: true,
+            said: ['behind the iris', 'posterior to the iris', '(behind|posterior to) the pupil'],
+          },
+          {
+            value: 'iris, in front',
+            part: 'place',
+            bound: true,
+            said: [
+              '(fixed|fixated|enclavated|clipped|attached) (to the anterior iris|in front of the iris|to the iris)',
+              'in front of the iris',
+              'pre+pupillary',
+            ],
+          },
+          {
+            value: 'scleral fixation',
+            part: 'place',
+            said: [
+              '(scleral|sclerally|transscleral|trans scleral|transsclerally|intrascleral|intra scleral) [-] [haptic|lens] (fixated|fixation|fixed|sutured|haptic fixation|suture fixation|suturing)',
+              '(sutured|fixed|fixated|secured|refixed|anchored|attached|refixated) to the sclera',
+              '(haptics|haptic) [$was] (externalised|tucked|buried|fixed) (in|into|through) [the] (sclera|scleral tunnels|scleral pockets|scleral tunnel)',
+              '(fixed|fixated|secured) (sclerally|in the sclera)',
+            ],
+            heard: ['(skleral|sclera|square all|scler all) (fixated|fix stated|fixation|fixed)'],
+          },
+          {
+            value: 'none',
+            part: 'place',
+            said: [
+              '(no|without) [(a|an|any)] $lens [$was|were] (implanted|inserted|placed|put in|used|fitted|given)',
+              '[(was|eye|patient|eye was|intentionally|deliberately)] left [(the eye|the patient|her|him)] aphakic',
+              '$lens (was not|not|wasnt|could not be) (implanted|inserted|placed|put in)',
+              'no lens implant',
+              'no (iol|intraocular lens|implant)',
+              'no lens was put in',
+              'aphakic at (the end|the end of surgery|end of the operation)',
+              'decided not to (implant|insert|place) [a|the] $lens',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'lens.off-centre',
+        about: ['lens'],
+        values: [
+          {
+            value: 'centred',
+            bound: true,
+            said: [
+              '[(and|well|nicely|perfectly|properly|beautifully|good|stable and|is|was|very well|sitting|sat|lying|stable and well)] [well] (centred|central|centrally)',
+              'good centration',
+              '(centration|position) (good|excellent|satisfactory|perfect|confirmed)',
+              'well positioned and centred',
+              '(centred|centring) well',
+              'well centred and stable',
+            ],
+            heard: ['(well|nicely) (centre|sent red|sent ted|scented|sent erred)'],
+          },
+          {
+            value: 'centred',
+            said: [
+              '[the] $lens [$was] [(well|nicely|perfectly|properly|stable and|sitting|beautifully)] [well] (centred|central|centrally placed)',
+              '(well centred|centred|central) $lens',
+              '$lens (centration|position) (good|confirmed|excellent|satisfactory)',
+              'good $lens centration',
+              '$lens (centres|centred|centring) well',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'lens.ovd-removed-behind',
+        about: ['lens'],
+        values: [
+          {
+            value: 'yes',
+            said: [
+              '[all] (viscoelastic|ovd|visco|visco elastic) [$was] [(thoroughly|carefully)] (removed|aspirated|washed out|cleared|evacuated|washed) [(from|out from)] (behind|underneath|under|beneath) [the] ($lens|optic)',
+              '(removed|aspirated|washed out|cleared) [the] (viscoelastic|ovd|visco) [from] (behind|underneath|under|beneath) the ($lens|optic)',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'lens.serial',
+        about: ['lens'],
+        forms: [
+          {
+            said: ['[lens] serial [number|no] [,] [(is|was)] {serial}', 's / n {serial}', 'sn {serial}'],
+            heard: ['(cereal|several) [number] {serial}'],
+          },
+          {
+            corrected: true,
+            said: [
+              '[lens] serial [number|no] [,] [(is|was)] {serial} [,] [(no|sorry)] [,] (correction|no|sorry|i mean|scratch that|delete that|make that|rather|actually) [,] {serial}',
+            ],
+          },
+        ],
+      },
+      {
+        path: 'lens.card-given',
+        about: ['lens'],
+        values: [
+          {
+            value: 'yes',
+            denied: 'no',
+            said: ['implant card given', '(implant|lens) card [$was] (given|handed over)'],
+          },
+        ],
+      },
+      { path: 'lens.lot', about: ['lens'], forms: [{ said: ['(lot|batch) [number|no] [is] {serial}'] }] },
+    ],
+  };
+}

@@ -122,67 +122,71 @@ function modeField(path: string, about: string): SpokenField {
 }
 
 /** The settings of the machine, by step, and what it showed at the end. */
-export const machineSpoken: SpokenSection = {
-  subjects: [
-    { id: 'machine', named: ['phaco settings', '(machine|phaco) (settings|parameters)', 'settings', 'parameters'] },
-    ...stepSubjects,
-  ],
-  fields: [
-    ...settings.map((setting) => settingField(`nucleus.steps[settings].${setting.key}`, 'machine', setting, false)),
-    modeField('nucleus.steps[settings].ultrasound-mode', 'machine'),
-    ...steps.flatMap(({ step }) => [
-      ...settings.map((setting) =>
-        settingField(`nucleus.steps[${step}].${setting.key}`, `step ${step}`, setting, true),
-      ),
-      modeField(`nucleus.steps[${step}].ultrasound-mode`, `step ${step}`),
-    ]),
-    ...settings
-      .filter(({ cortex }) => cortex)
-      .map((setting) => settingField(`cortex.${setting.key}`, 'cortex', setting, true)),
-    {
-      path: 'nucleus.mean-power',
-      about: ['machine'],
-      called: ['mean power', '(mean|average) [phaco|ultrasound] power [(of|was|is)]'],
-      amounts: [{ unit: '%', bare: 'named', namedOnly: true, possible: [0, 100] }],
-    },
-    {
-      path: 'nucleus.ultrasound-time',
-      about: ['machine'],
-      called: [
-        'ultrasound time',
-        '[total|the|effective|elapsed|absolute] (phaco|ultrasound|us|u s|u / s|phacoemulsification) time [(of|was|at|is)]',
-        '(ept|e p t|upt|ust|apt)',
-        '(phaco|ultrasound) (for|lasted|took)',
-        'time',
-      ],
-      calledHeard: ['(fake oh|faco|fako|faker|fake o) time'],
-      amounts: [{ unit: 's', bare: 'named', namedOnly: true, possible: [1, 900], also: { min: 60 } }],
-      forms: [
-        {
-          said: [
-            '{number} (seconds|second|secs|s) of (phaco|ultrasound|phaco time|ultrasound time|us time)',
-            '{number} (seconds|second|secs|s) (phaco|ultrasound|phaco time|ultrasound time)',
-          ],
-          write: '{} s',
-        },
-      ],
-    },
-    {
-      path: 'nucleus.dissipated-energy',
-      about: ['machine'],
-      called: [
-        'cumulative dissipated energy',
-        '(cde|c d e|cumulative dissipated energy|cumulated dissipated energy|dissipated energy|cumulative energy) [(of|was|at|is)]',
-      ],
-      calledHeard: ['(see d e|c d|see dee e|see the e|cede e|seedy e|sea dee e|cd e|cdee|cumulative decimated energy)'],
-      amounts: [{ unit: '', bare: 'named', namedOnly: true, possible: [0, 300] }],
-    },
-    {
-      path: 'nucleus.fluid-used',
-      about: ['machine'],
-      called: ['fluid used', '[total] (fluid|fluid volume|volume of fluid) used'],
-      amounts: [{ unit: 'mL', bare: 'named', namedOnly: true, possible: [5, 2000] }],
-    },
-  ],
-  entries: Object.fromEntries(steps.map(({ step }) => [`nucleus.steps[${step}]`, { step }])),
-};
+export function machineSpoken(): SpokenSection {
+  return {
+    subjects: [
+      { id: 'machine', named: ['phaco settings', '(machine|phaco) (settings|parameters)', 'settings', 'parameters'] },
+      ...stepSubjects,
+    ],
+    fields: [
+      ...settings.map((setting) => settingField(`nucleus.steps[settings].${setting.key}`, 'machine', setting, false)),
+      modeField('nucleus.steps[settings].ultrasound-mode', 'machine'),
+      ...steps.flatMap(({ step }) => [
+        ...settings.map((setting) =>
+          settingField(`nucleus.steps[${step}].${setting.key}`, `step ${step}`, setting, true),
+        ),
+        modeField(`nucleus.steps[${step}].ultrasound-mode`, `step ${step}`),
+      ]),
+      ...settings
+        .filter(({ cortex }) => cortex)
+        .map((setting) => settingField(`cortex.${setting.key}`, 'cortex', setting, true)),
+      {
+        path: 'nucleus.mean-power',
+        about: ['machine'],
+        called: ['mean power', '(mean|average) [phaco|ultrasound] power [(of|was|is)]'],
+        amounts: [{ unit: '%', bare: 'named', namedOnly: true, possible: [0, 100] }],
+      },
+      {
+        path: 'nucleus.ultrasound-time',
+        about: ['machine'],
+        called: [
+          'ultrasound time',
+          '[total|the|effective|elapsed|absolute] (phaco|ultrasound|us|u s|u / s|phacoemulsification) time [(of|was|at|is)]',
+          '(ept|e p t|upt|ust|apt)',
+          '(phaco|ultrasound) (for|lasted|took)',
+          'time',
+        ],
+        calledHeard: ['(fake oh|faco|fako|faker|fake o) time'],
+        amounts: [{ unit: 's', bare: 'named', namedOnly: true, possible: [1, 900], also: { min: 60 } }],
+        forms: [
+          {
+            said: [
+              '{number} (seconds|second|secs|s) of (phaco|ultrasound|phaco time|ultrasound time|us time)',
+              '{number} (seconds|second|secs|s) (phaco|ultrasound|phaco time|ultrasound time)',
+            ],
+            write: '{} s',
+          },
+        ],
+      },
+      {
+        path: 'nucleus.dissipated-energy',
+        about: ['machine'],
+        called: [
+          'cumulative dissipated energy',
+          '(cde|c d e|cumulative dissipated energy|cumulated dissipated energy|dissipated energy|cumulative energy) [(of|was|at|is)]',
+        ],
+        calledHeard: [
+          '(see d e|c d|see dee e|see the e|cede e|seedy e|sea dee e|cd e|cdee|cumulative decimated energy)',
+        ],
+        amounts: [{ unit: '', bare: 'named', namedOnly: true, possible: [0, 300] }],
+      },
+      {
+        path: 'nucleus.fluid-used',
+        about: ['machine'],
+        called: ['fluid used', '[total] (fluid|fluid volume|volume of fluid) used'],
+        amounts: [{ unit: 'mL', bare: 'named', namedOnly: true, possible: [5, 2000] }],
+      },
+    ],
+    entries: Object.fromEntries(steps.map(({ step }) => [`nucleus.steps[${step}]`, { step }])),
+  };
+}

@@ -114,8 +114,6 @@ export interface SpokenField {
   readonly counts?: boolean;
   /** The list that takes the value when it is denied; several may be denied in one breath: "no tear, loss or prolapse". */
   readonly deniedIn?: string;
-  /** What is said of the last of several in a list holds for all: "dexamethasone and ofloxacin four times a day". */
-  readonly shared?: boolean;
 }
 
 /** Everything spoken of one section of the note. */

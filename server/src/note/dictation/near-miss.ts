@@ -3,7 +3,7 @@ import { readPattern, type PatternTree } from './pattern.ts';
 import { hesitations } from './phrases.ts';
 import type { Item } from './scan.ts';
 import { soundOf } from './sounds.ts';
-import { spokenSections, type Meaning, type Table } from './table.ts';
+import { table, type Meaning, type Table } from './table.ts';
 import { tokensOf, type Token } from './tokens.ts';
 
 /**
@@ -131,7 +131,7 @@ function soundIndex(): SoundIndex {
 
 /** The shorter forms of every name and value in the table. */
 function* guessablePhrases(): Generator<string> {
-  for (const { subjects, fields } of spokenSections) {
+  for (const { subjects, fields } of table().sections) {
     for (const { named } of subjects) yield* formsOf(named);
     for (const { called, values } of fields) {
       yield* formsOf(called);

@@ -5,7 +5,7 @@ import { NoteView } from './note-view.ts';
 import type { NotePath } from './paths.ts';
 import { firstWords } from './say-pattern.ts';
 import { sayValue } from './say-value.ts';
-import { spokenSections, table } from './table.ts';
+import { table } from './table.ts';
 import { tokensOf } from './tokens.ts';
 
 /** A value of a note as it is said. */
@@ -33,7 +33,7 @@ export function speak(reading: NoteReading): Aloud {
   const eye = view.text(['eye']);
   const side: readonly SpokenAloud[] =
     eye === 'right' || eye === 'left' ? [{ path: ['eye'], value: eye, words: `${eye} eye`, subject: '' }] : [];
-  const all = [...side, ...spokenSections.flatMap(({ fields }) => fields.flatMap((field) => sayField(field, view)))];
+  const all = [...side, ...table().sections.flatMap(({ fields }) => fields.flatMap((field) => sayField(field, view)))];
   const spoken = all.filter((one, at) => all.findIndex(({ path }) => path.join('.') === one.path.join('.')) === at);
   return { text: sentences(spoken), spoken };
 }

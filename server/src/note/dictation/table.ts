@@ -65,6 +65,7 @@ export interface AmountOf {
 
 /** The phrase table, compiled. */
 export interface Table {
+  readonly sections: readonly SpokenSection[];
   readonly phrases: Phrases<Meaning>;
   readonly units: Phrases<UnitMeaning>;
   readonly amounts: readonly AmountOf[];
@@ -75,8 +76,8 @@ export interface Table {
   readonly entries: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
-/** Every section of the table, in the order of an operation. */
-export const spokenSections: readonly SpokenSection[] = [
+/** Every section of the table, in the order of an operation. Made when it is first asked for. */
+const sections: readonly (() => SpokenSection)[] = [
   head,
   diagnosisSpoken,
   preopSpoken,
@@ -106,6 +107,7 @@ function compile(): Table {
   const add = (patterns: readonly string[] | undefined, meaning: Meaning): void => {
     for (const pattern of patterns ?? []) phrases.add(pattern, meaning);
   };
+  const spokenSections = sections.map((section) => section());
   for (const { subjects, fields } of spokenSections) {
     for (const subject of subjects) {
       add(subject.named, { kind: 'subject', subject, heard: false });
@@ -120,6 +122,7 @@ function compile(): Table {
   const fields = spokenSections.flatMap((section) => section.fields);
   const amounts = fields.flatMap((field) => (field.amounts ?? []).map((amount) => ({ field, amount })));
   return {
+    sections: spokenSections,
     phrases,
     units: compileUnits(),
     amounts,
