@@ -11,8 +11,9 @@ export function reportOf(
   remarks: readonly Remark[],
   set: NoteSet | null,
 ): ReportedNote {
-  const range = ranges(reading.text);
   const id = reading.kind === null || reading.kind === 'department' ? undefined : reading.note.id?.value;
+  if (remarks.length === 0) return { file, id: id ?? null, remarks: [] };
+  const range = ranges(reading.text);
   return {
     file,
     id: id ?? null,

@@ -5,6 +5,7 @@ import { departmentSeverity } from './checks/department-severity.ts';
 import { withoutEchoes } from './checks/echoes.ts';
 import { knownChecks } from './checks/known-checks.ts';
 import { computeNote, type ComputedNote } from './computing/compute-note.ts';
+import type { Dictation } from './dictation/dictation.ts';
 import type { Department, Operation } from '@sideport/schemas';
 import type { NoteReading } from './reading/note-reading.ts';
 import { readNote } from './reading/read-note.ts';
@@ -22,6 +23,8 @@ export interface Surroundings {
   readonly file?: string | null;
   /** Today, year-month-day. */
   readonly today?: string | null;
+  /** Where the note holds a dictation; without it nothing is said of one. */
+  readonly dictation?: Dictation | null;
 }
 
 /** Everything that can be said of one note. */
@@ -53,7 +56,7 @@ export function remarksOf(reading: NoteReading, surroundings: Surroundings = {})
 
 function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Remark[] {
   const said = [...context.reading.remarks];
-  for (const check of checks) said.push(...runCheck(check, context));
+  for (const check of checks) runCheck(check, context, said);
   const remarks = applyAllowances(context.reading, departmentSeverity(withoutEchoes(said), context.department));
   return remarks.toSorted(byPlace);
 }
@@ -71,6 +74,7 @@ export function contextOf(reading: NoteReading, surroundings: Surroundings): Che
     set: surroundings.set ?? null,
     file: surroundings.file ?? null,
     today: surroundings.today ?? null,
+    dictation: surroundings.dictation ?? null,
     knownChecks,
   };
 }
@@ -91,8 +95,7 @@ function operationOf(reading: NoteReading, set: NoteSet | null): { operation: Op
     : undefined;
 }
 
-function runCheck(check: Check, context: CheckContext): Remark[] {
-  const remarks: Remark[] = [];
+function runCheck(check: Check, context: CheckContext, remarks: Remark[]): void {
   const { reading, status } = context;
   try {
     check.run(context, (saying) => {
@@ -119,7 +122,6 @@ function runCheck(check: Check, context: CheckContext): Remark[] {
       fixes: [],
     });
   }
-  return remarks;
 }
 
 function byPlace(a: Remark, b: Remark): number {

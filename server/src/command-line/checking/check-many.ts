@@ -5,7 +5,7 @@ import type { Input } from '../find-notes.ts';
 import { NoteSets } from '../note-sets.ts';
 import { FileProblem, today, type World } from '../world.ts';
 import { CheckCache, type ResultKey } from './cache.ts';
-import { LocalChecker, type Checked, type Checker, type FileFacts } from './checker.ts';
+import { LocalChecker, noHash, type Checked, type Checker, type FileFacts } from './checker.ts';
 import { contentHash } from './content-hash.ts';
 import { inBatches } from './in-batches.ts';
 
@@ -29,12 +29,14 @@ export function outcomeOf(results: readonly Checked[]): Outcome {
   };
 }
 
-function startCheckers(world: World, { department, jobs }: ManyOptions): readonly Checker[] {
+function startCheckers(world: World, { department, jobs }: ManyOptions, compares: boolean): readonly Checker[] {
   const { workers } = world;
-  if (workers === undefined || jobs < 2) return [new LocalChecker(world, department)];
+  const hash = compares ? contentHash : noHash;
+  if (workers === undefined || jobs < 2) return [new LocalChecker(world, department, hash)];
   const start = {
     folder: world.folder,
     now: world.now().getTime(),
+    compares,
     ...(department === undefined ? {} : { department }),
   };
   return Array.from({ length: jobs }, () => workers.start(start));
@@ -84,10 +86,11 @@ export async function checkMany(inputs: readonly Input[], options: ManyOptions, 
       ? new CheckCache(world.files, world.folder, world.program())
       : undefined;
   const sets = new NoteSets(world, options.department);
-  const checkers = startCheckers(world, options);
+  const checkers = startCheckers(world, options, cache !== undefined);
   try {
     const facts = await factsOfSets(inputs, sets, { cache, hashes, checkers, world });
-    const keys = keysOf(inputs, sets, facts, { hashes, world, department: options.department });
+    const keys =
+      cache === undefined ? [] : keysOf(inputs, sets, facts, { hashes, world, department: options.department });
     const cached = inputs.map((_, at) => resultIn(cache, keys[at], hashes, world));
     const todo = besidePartners(inputs, facts).filter(({ at }) => cached[at] === undefined);
     const known = inputs.length - todo.length;

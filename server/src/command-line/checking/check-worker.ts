@@ -1,7 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { nodeFiles } from '../node-files.ts';
 import type { Sink } from '../world.ts';
-import { LocalChecker } from './checker.ts';
+import { LocalChecker, noHash } from './checker.ts';
+import { contentHash } from './content-hash.ts';
 import type { Answer, Task, WorkerStart } from './worker-messages.ts';
 
 // A worker's whole program: takes tasks one after the other and answers each.
@@ -18,6 +19,7 @@ const checker = new LocalChecker(
     now: () => new Date(start.now),
   },
   start.department,
+  start.compares ? contentHash : noHash,
 );
 
 async function perform(task: Task): Promise<Answer> {

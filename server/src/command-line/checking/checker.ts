@@ -8,7 +8,6 @@ import { reportOf } from '../note-report.ts';
 import { NoteSets } from '../note-sets.ts';
 import { readInput } from '../read-input.ts';
 import { FileProblem, type World } from '../world.ts';
-import { contentHash } from './content-hash.ts';
 
 /** The facts of a file on disk; null where it is no note or cannot be read. */
 export interface FileFacts {
@@ -20,6 +19,9 @@ export interface FileFacts {
 
 /** A note that was opened in full while another was checked, and the hash of its text; '' when it had none. */
 export type Opened = readonly [file: string, hash: string];
+
+/** What stands for a hash where nothing is compared. */
+export const noHash = (): string => '';
 
 /** What came of one input. */
 export type Checked =
@@ -38,6 +40,8 @@ export interface Checker {
 export interface CheckerOptions {
   readonly folder: string;
   readonly department?: string;
+  /** Whether contents will be compared, so that hashes are wanted. */
+  readonly compares: boolean;
   /** When the run began, milliseconds since 1970. */
   readonly now: number;
 }
@@ -58,7 +62,7 @@ export class LocalChecker implements Checker {
   readonly #hash: (text: string) => string;
 
   /** Without a cache no contents are compared, and `hash` may answer anything. */
-  constructor(world: World, department?: string, hash = contentHash) {
+  constructor(world: World, department: string | undefined, hash: (text: string) => string) {
     this.#world = world;
     this.#hash = hash;
     this.#sets = new NoteSets(world, department, (path) => this.#known.get(path));
