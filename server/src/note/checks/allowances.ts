@@ -2,7 +2,8 @@ import type { Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Comment, MapNode, TreeNode } from '../reading/tree.ts';
 import { nearest } from '@sideport/schemas';
-import type { Remark } from '../remark.ts';
+import type { Fix, Remark } from '../remark.ts';
+import { deletingComment, replacing } from './support/fixes.ts';
 import { checkById, knownChecks } from './known-checks.ts';
 
 /** A comment `allow CHECK: reason`. */
@@ -32,7 +33,7 @@ export function applyAllowances(reading: NoteReading, remarks: readonly Remark[]
     if (allowance !== undefined) used.add(allowance);
     return allowance === undefined;
   });
-  return [...kept, ...allowances.flatMap((allowance) => remarkOn(allowance, used))];
+  return [...kept, ...allowances.flatMap((allowance) => remarkOn(reading, allowance, used))];
 }
 
 function allowancesIn(reading: NoteReading): Allowance[] {
@@ -78,10 +79,10 @@ function itemsOf(items: readonly (TreeNode | null)[]) {
   return items.flatMap((item) => (item === null ? [] : [{ span: item.span, value: item }]));
 }
 
-function remarkOn(allowance: Allowance, used: ReadonlySet<Allowance>): Remark[] {
+function remarkOn(reading: NoteReading, allowance: Allowance, used: ReadonlySet<Allowance>): Remark[] {
   const { check, comment } = allowance;
-  const say = (id: string, severity: Remark['severity'], message: string): Remark[] => [
-    { check: id, severity, message, span: comment.span, path: [], related: [], fixes: [] },
+  const say = (id: string, severity: Remark['severity'], message: string, ...fixes: readonly Fix[]): Remark[] => [
+    { check: id, severity, message, span: comment.span, path: [], related: [], fixes },
   ];
   const known = checkById(check);
   if (known === undefined) {
@@ -93,6 +94,7 @@ function remarkOn(allowance: Allowance, used: ReadonlySet<Allowance>): Remark[] 
       'allowance-unknown',
       'warning',
       `“${check}” is no check that can be allowed.${near === undefined ? '' : ` Did you mean “${near}”?`}`,
+      ...(near === undefined ? [] : [replacing(nameIn(reading, allowance), near)]),
     );
   }
   if (!known.allowable)
@@ -112,8 +114,15 @@ function remarkOn(allowance: Allowance, used: ReadonlySet<Allowance>): Remark[] 
       'allowance-unused',
       'warning',
       `Nothing here is remarked by “${check}”: the allowance is not needed. Delete it.`,
+      deletingComment(reading, comment.span, 'Delete the allowance', 'safe'),
     );
   return [];
+}
+
+/** Where the name of the check stands in the comment. */
+function nameIn({ text }: NoteReading, { check, comment }: Allowance): Span {
+  const start = text.indexOf(check, comment.span.start);
+  return { start, end: start + check.length };
 }
 
 function overlaps(a: Span, b: Span): boolean {

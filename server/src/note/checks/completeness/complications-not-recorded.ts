@@ -1,6 +1,7 @@
 import { operationCheck, type About } from '../check.ts';
 import { placeOfMissing } from '../support/place.ts';
 import { cms, rcs, registry } from '../support/completeness.ts';
+import { addingField, replacing } from '../support/fixes.ts';
 import { isWritten } from '../support/written.ts';
 
 export const complicationsNotRecorded = operationCheck({
@@ -18,6 +19,10 @@ export const complicationsNotRecorded = operationCheck({
     say({
       at: said ?? placeOfMissing(context),
       message: `Complications ${found}. Write “none” if there were none: it says that somebody thought of it. Asked for by ${rcs} and ${cms}.`,
+      fixes:
+        said === undefined
+          ? addingField(context.reading, 'complications', 'complications: none')
+          : [replacing(said.span, 'none')],
     });
   },
 });

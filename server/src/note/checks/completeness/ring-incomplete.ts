@@ -1,5 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
-import { practice, rcs } from '../support/completeness.ts';
+import { rcs } from '../support/completeness.ts';
 import { headOf } from '../support/place.ts';
 import { listed } from '../support/words.ts';
 import { isWritten } from '../support/written.ts';
@@ -28,7 +28,7 @@ export const ringIncomplete = operationCheck({
     if (missing.length === 0) return;
     say({
       at: headOf(ring.$, context),
-      message: `Tension ring: it was used, but ${listed(missing.map(([, name]) => name))} ${missing.length === 1 ? 'is' : 'are'} missing. Asked for by ${rcs}, and by ${practice}.`,
+      message: `Tension ring: it was used, but ${listed(missing.map(([, name]) => name))} ${missing.length === 1 ? 'is' : 'are'} missing. Asked for by ${rcs}.`,
     });
   },
 });

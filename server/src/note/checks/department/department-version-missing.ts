@@ -1,4 +1,5 @@
 import { departmentCheck, type About } from '../check.ts';
+import { addingField } from '../support/fixes.ts';
 import { placeOfMissing } from '../support/place.ts';
 import { isWritten } from '../support/written.ts';
 
@@ -13,6 +14,7 @@ export const departmentVersionMissing = departmentCheck({
     say({
       at: placeOfMissing(context),
       message: 'The department file does not say its version. Write “sideport: 1” in its first line.',
+      fixes: addingField(context.reading, 'sideport', 'sideport: 1'),
     });
   },
 });

@@ -1,5 +1,6 @@
 import { readLabel } from '../../label/label.ts';
 import { departmentCheck, type About } from '../check.ts';
+import { small } from '../support/words.ts';
 
 export const deviceIdentifierNotValid = departmentCheck({
   id: 'device-identifier-not-valid',
@@ -11,7 +12,7 @@ export const deviceIdentifierNotValid = departmentCheck({
     for (const { 'device-identifier': identifier } of lenses?.items ?? []) {
       if (identifier === undefined || !/^\d+$/u.test(identifier.value)) continue;
       const fault = readLabel(`(01)${identifier.value}`, 2030).faults.find(({ severity }) => severity === 'error');
-      if (fault !== undefined) say({ at: identifier, message: `Device identifier: ${fault.message}` });
+      if (fault !== undefined) say({ at: identifier, message: `Device identifier: ${small(fault.message)}` });
     }
   },
 });

@@ -1,4 +1,5 @@
 import { nearest } from '@sideport/schemas';
+import { replacing } from '../support/fixes.ts';
 import { departmentCheck, type About } from '../check.ts';
 
 export const settingOfUnknownCheck = departmentCheck({
@@ -14,6 +15,7 @@ export const settingOfUnknownCheck = departmentCheck({
       const near = nearest(check.value, ids);
       say({
         at: check,
+        fixes: near === undefined ? [] : [replacing(check.span, near)],
         message: `Checks: there is no check “${check.text}”.${near === undefined ? '' : ` Is “${near}” meant?`}`,
       });
     }

@@ -22,7 +22,7 @@ export const doseImplausible = operationCheck({
         say({
           at: dose,
           severity: grave ? 'error' : 'warning',
-          message: `Dose: ${dose.text} of ${drug.text} ${route.value}${mass === dose.value.mass ? '' : ` (${rounded(mass, 2)} mg)`} is not the usual ${span(usual.mg)} mg${grave ? `: ${rounded(mass / usualMost(usual.mg), 0)} times as much` : ''}. Is it right?`,
+          message: `Dose: ${dose.text} of ${route.value} ${drug.text}${mass === dose.value.mass ? '' : ` (${rounded(mass, 2)} mg)`} is not the usual ${span(usual.mg)} mg${grave ? `: ${rounded(mass / usualMost(usual.mg), 0)} times as much` : ''}. Is it right?`,
         });
         continue;
       }

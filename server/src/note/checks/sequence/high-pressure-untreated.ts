@@ -1,4 +1,5 @@
-import type { Field, Quantity } from '@sideport/schemas';
+import type { Due, Field, Quantity } from '@sideport/schemas';
+import { dueAfter } from '../support/reviews.ts';
 import { textCheck, type CheckContext, type About } from '../check.ts';
 
 const HIGH = 30;
@@ -27,15 +28,21 @@ export const aboutHighPressureUntreated: About = () => ({
 
 const TREATED = /pressure|acetazol|timolol|brimonid|dorzol|brinzol|latanop|apraclon|glaucoma|drops to lower/iu;
 
+const SOON = 3;
+
+function isSoon(due: Field<Due> | undefined, date: Field<string> | undefined): boolean {
+  return due !== undefined && date !== undefined && (dueAfter(due.value, date.value) ?? SOON + 1) <= SOON;
+}
+
 function untreated(reading: CheckContext['reading']): Field<Quantity> | undefined {
   if (reading.kind === 'operation') {
-    const { closure, drugs, reviews, 'after-care': care } = reading.note;
+    const { closure, drugs, reviews, date, 'after-care': care } = reading.note;
     const pressure = closure?.pressure;
     if (pressure === undefined || pressure.value.amount <= HIGH) return undefined;
     const treated =
       drugs?.items.some(({ purpose }) => purpose?.value === 'pressure lowering') === true ||
       care?.drops?.items.some(({ kind }) => kind?.value === 'pressure lowering') === true ||
-      reviews?.items.some(({ what }) => what !== undefined && TREATED.test(what.value)) === true;
+      reviews?.items.some(({ what, due }) => TREATED.test(what?.value ?? '') && isSoon(due, date)) === true;
     return treated ? undefined : pressure;
   }
   if (reading.kind !== 'follow-up') return undefined;

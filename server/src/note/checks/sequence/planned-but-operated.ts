@@ -1,4 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
+import { replacing } from '../support/fixes.ts';
 import { headOf, related } from '../support/place.ts';
 
 export const plannedButOperated = operationCheck({
@@ -15,6 +16,7 @@ export const plannedButOperated = operationCheck({
     say({
       at: status,
       message: 'Status: it says “planned”, but the note already tells of the operation. Set it to “draft”.',
+      fixes: [replacing(status.span, 'draft')],
       related: [related('what was done', headOf(done, context))],
     });
   },

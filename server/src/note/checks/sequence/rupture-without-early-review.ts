@@ -3,6 +3,7 @@ import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { complicationOf } from '../support/course.ts';
 import { related } from '../support/place.ts';
+import { isContradicted } from '../support/torn.ts';
 import { dueAfter, reviewsWithout } from '../support/reviews.ts';
 
 export const ruptureWithoutEarlyReview = operationCheck({
@@ -17,6 +18,7 @@ export const ruptureWithoutEarlyReview = operationCheck({
     const torn =
       rupture?.value === 'torn' ? rupture : complicationOf(note, 'posterior capsule rupture', 'vitreous loss')?.what;
     if (torn === undefined || date === undefined) return;
+    if (torn === rupture && isContradicted(note, 'posterior capsule rupture')) return;
     const place = reviewsWithout(note, ({ due }) => due !== undefined && (dueAfter(due.value, date.value) ?? 99) <= 7);
     // No reviews at all: the missing review of the retina is remarked, and says enough.
     if (place === undefined || note.reviews === undefined) return;

@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { complicationOf } from '../support/course.ts';
+import { isContradicted } from '../support/torn.ts';
 import { related } from '../support/place.ts';
 
 export const tornCapsuleLensInBagWithoutAccount = operationCheck({
@@ -12,6 +13,7 @@ export const tornCapsuleLensInBagWithoutAccount = operationCheck({
     const posterior = note['capsule-state']?.posterior;
     const placed = note.lens?.placed;
     if (posterior?.value !== 'torn' || placed?.value !== 'capsular bag') return;
+    if (isContradicted(note, 'posterior capsule rupture')) return;
     const rupture = complicationOf(note, 'posterior capsule rupture');
     if (note['capsule-state']?.text !== undefined || rupture?.account !== undefined || rupture?.extent !== undefined)
       return;

@@ -2,6 +2,7 @@ import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { related } from '../support/place.ts';
+import { isContradicted } from '../support/torn.ts';
 import { isWritten } from '../support/written.ts';
 
 export const vitreousLeftInWound = operationCheck({
@@ -10,7 +11,8 @@ export const vitreousLeftInWound = operationCheck({
   summary: 'Vitreous prolapsed, and the note does not say that the wounds were free of it; or it was left there.',
   severity: 'warning',
   allowable: true,
-  run: ({ 'capsule-state': state }, say, { reading }) => {
+  run: (note, say, { reading }) => {
+    const { 'capsule-state': state } = note;
     const vitreous = state?.vitreous;
     const inWound = state?.['vitreous-in-wound'];
     if (vitreous === undefined) return;
@@ -24,6 +26,7 @@ export const vitreousLeftInWound = operationCheck({
       });
     } else if (
       vitreous.value === 'prolapsed' &&
+      !isContradicted(note, 'vitreous loss') &&
       inWound === undefined &&
       !isWritten(reading, ['capsule-state', 'vitreous-in-wound'])
     ) {

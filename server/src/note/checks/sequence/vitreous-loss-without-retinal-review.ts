@@ -3,6 +3,7 @@ import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
 import { complicationOf } from '../support/course.ts';
 import { related } from '../support/place.ts';
+import { isContradicted } from '../support/torn.ts';
 import { looksAtRetina, reviewsWithout } from '../support/reviews.ts';
 
 export const vitreousLossWithoutRetinalReview = operationCheck({
@@ -14,6 +15,7 @@ export const vitreousLossWithoutRetinalReview = operationCheck({
   run: (note, say) => {
     const vitreous = note['capsule-state']?.vitreous;
     const loss = vitreous?.value === 'prolapsed' ? vitreous : complicationOf(note, 'vitreous loss')?.what;
+    if (loss === vitreous && isContradicted(note, 'vitreous loss')) return;
     const place = loss === undefined ? undefined : reviewsWithout(note, looksAtRetina);
     if (loss === undefined || place === undefined) return;
     say({

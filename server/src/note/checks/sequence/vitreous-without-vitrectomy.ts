@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { complicationOf } from '../support/course.ts';
+import { isContradicted } from '../support/torn.ts';
 import { related } from '../support/place.ts';
 
 export const vitreousWithoutVitrectomy = operationCheck({
@@ -11,6 +12,7 @@ export const vitreousWithoutVitrectomy = operationCheck({
   run: (note, say) => {
     const vitreous = note['capsule-state']?.vitreous;
     if (vitreous?.value !== 'prolapsed' || note.vitrectomy !== undefined) return;
+    if (isContradicted(note, 'vitreous loss')) return;
     if (complicationOf(note, 'vitreous loss')?.action !== undefined) return;
     const said = note.$.said['vitrectomy'];
     say({

@@ -1,3 +1,4 @@
+import { replacing } from '../support/fixes.ts';
 import { amendmentCheck, type About } from '../check.ts';
 import { nearestField, planOfField } from '../support/field-path.ts';
 
@@ -13,6 +14,7 @@ export const amendedFieldUnknown = amendmentCheck({
       const near = nearestField(field.value);
       say({
         at: field,
+        fixes: near === undefined ? [] : [replacing(field.span, near)],
         message: `Amendment: an operation has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
       });
     }

@@ -7,7 +7,7 @@ export interface JoinedText {
   /** The same in small letters, for a first quick look. */
   readonly small: string;
   /** The text that holds a place of the joined one, and the place in the note. */
-  locate(index: number, length: number): (Located & { readonly span: Span }) | undefined;
+  readonly locate: (index: number, length: number) => (Located & { readonly span: Span }) | undefined;
 }
 
 export interface Located {

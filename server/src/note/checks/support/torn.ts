@@ -1,5 +1,5 @@
 import type { Operation, Place } from '@sideport/schemas';
-import type { ComplicationKind } from './course.ts';
+import { complicationOf, type ComplicationKind } from './course.ts';
 
 /** A fact of the capsule that is a complication, with the words by which complications name it. */
 export interface TornFact {
@@ -29,6 +29,15 @@ export function tornFacts(note: Operation): TornFact[] {
       kinds: ['anterior capsule tear'],
     });
   return facts;
+}
+
+/**
+ * Whether a fact of the capsule is contradicted by the complications, which are recorded and do not have it: that is
+ * remarked, and what would follow from the fact is not asked for as well.
+ */
+export function isContradicted(note: Operation, kind: ComplicationKind): boolean {
+  const isRecorded = note.complications !== undefined || note.$.said['complications']?.word === 'none';
+  return isRecorded && complicationOf(note, kind) === undefined;
 }
 
 /** A complication of the capsule, and what the state of the capsule would have to say. */

@@ -1,6 +1,7 @@
 import { operationCheck, type About } from '../check.ts';
 import { labelOf } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
+import { small } from '../support/words.ts';
 
 export const labelNotValid = operationCheck({
   id: 'label-not-valid',
@@ -14,7 +15,7 @@ export const labelNotValid = operationCheck({
     const faults = labelOf(lens, note.date?.value)?.faults ?? [];
     const worst = faults.find(({ severity }) => severity === 'error') ?? faults[0];
     if (worst === undefined) return;
-    say({ at: lens.udi, severity: worst.severity, message: `Lens label: ${worst.message}` });
+    say({ at: lens.udi, severity: worst.severity, message: `Lens label: ${small(worst.message)}` });
   },
 });
 

@@ -1,4 +1,6 @@
+import type { Span } from '@sideport/schemas';
 import { textCheck, type About } from '../check.ts';
+import { replacing } from '../support/fixes.ts';
 import { COMMENT, wordsOf } from '../support/private-text.ts';
 
 const PLACEHOLDER =
@@ -18,10 +20,18 @@ export const placeholderLeft = textCheck({
       say({
         at: { span: found.span, key: null, path: found.path },
         message: `${found.where}: “${match[0]}” is a placeholder. Write what belongs there, or “not recorded”.`,
+        fixes: isAlone(reading.text, found.span) ? [replacing(found.span, 'not recorded')] : [],
       });
     }
   },
 });
+
+/** Whether the placeholder is all that stands behind its key. */
+function isAlone(text: string, { start, end }: Span): boolean {
+  const lineEnd = text.indexOf('\n', end);
+  const before = text.slice(text.lastIndexOf('\n', start - 1) + 1, start);
+  return /:\s+$/u.test(before) && text.slice(end, lineEnd < 0 ? text.length : lineEnd).trim() === '';
+}
 
 export const aboutPlaceholderLeft: About = () => ({
   why: 'It looks filled in, and says nothing.',

@@ -1,4 +1,5 @@
 import { textCheck, type About } from '../check.ts';
+import { deletingComment } from '../support/fixes.ts';
 import { marksOf } from '../support/comments.ts';
 
 export const proposalNotTaken = textCheck({
@@ -17,6 +18,7 @@ export const proposalNotTaken = textCheck({
       say({
         at: span,
         message: `A proposal is still open: “${proposal}”. Take it over as a field, or delete the comment.`,
+        fixes: [deletingComment(reading, span, 'Delete the proposal', 'needs-review')],
       });
     }
   },

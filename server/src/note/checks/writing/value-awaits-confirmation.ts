@@ -1,4 +1,5 @@
 import { textCheck, type About } from '../check.ts';
+import { deletingComment } from '../support/fixes.ts';
 import { markedText, marksOf } from '../support/comments.ts';
 
 export const valueAwaitsConfirmation = textCheck({
@@ -14,13 +15,7 @@ export const valueAwaitsConfirmation = textCheck({
       say({
         at: mark.span,
         message: `${what === '' ? 'The line below' : `“${what}”`} still awaits confirmation. Compare it with its source, then delete the mark.`,
-        fixes: [
-          {
-            title: 'Confirmed: delete the mark',
-            safety: 'needs-review',
-            edits: [{ span: blankBefore(reading.text, mark.span), text: '' }],
-          },
-        ],
+        fixes: [deletingComment(reading, mark.span, 'Confirmed: delete the mark', 'needs-review')],
       });
     }
   },
@@ -34,9 +29,3 @@ export const aboutValueAwaitsConfirmation: About = () => ({
   faulty: { note: 'urgency: elective # confirm' },
   sound: { note: 'urgency: elective' },
 });
-
-function blankBefore(text: string, { start, end }: { readonly start: number; readonly end: number }) {
-  let from = start;
-  while (from > 0 && (text[from - 1] === ' ' || text[from - 1] === '\t')) from--;
-  return { start: from, end };
-}
