@@ -5,6 +5,7 @@ import { factsIn, type NoteFacts, type NoteSet } from '../../note/set/note-set.t
 import { isDepartmentName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import { reportOf } from '../note-report.ts';
+import { dictationFor } from '../dictation-for.ts';
 import { NoteSets } from '../note-sets.ts';
 import { readInput } from '../read-input.ts';
 import { FileProblem, type World } from '../world.ts';
@@ -111,7 +112,7 @@ export class LocalChecker implements Checker {
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
       const set = watched(surroundings.set, opened, this.#hash);
-      const remarks = remarksOf(reading, { ...surroundings, set });
+      const remarks = remarksOf(reading, { ...surroundings, set, dictation: await dictationFor(reading) });
       return { note: detached(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
     } catch (error) {
       if (error instanceof FileProblem) return { problem: error.message };

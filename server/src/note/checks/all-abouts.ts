@@ -76,6 +76,7 @@ import { aboutLensDiffersFromList } from './agreement/lens-differs-from-list.ts'
 import { aboutLensNotInList } from './agreement/lens-not-in-list.ts';
 import { aboutLensWiderThanWound } from './agreement/lens-wider-than-wound.ts';
 import { aboutLiesFlatDisagrees } from './agreement/lies-flat-disagrees.ts';
+import { aboutNoteDiffersFromDictation } from './agreement/note-differs-from-dictation.ts';
 import { aboutPersonNotInStaffList } from './agreement/person-not-in-staff-list.ts';
 import { aboutPlacementNotForLens } from './agreement/placement-not-for-lens.ts';
 import { aboutPowerNotMade } from './agreement/power-not-made.ts';
@@ -169,6 +170,8 @@ import { aboutUltrasoundLongerThanOperation } from './arithmetic/ultrasound-long
 import { aboutAmbiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
 import { aboutNumberInQuotes } from './writing/number-in-quotes.ts';
 import { aboutPlaceholderLeft } from './writing/placeholder-left.ts';
+import { aboutDictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
+import { aboutDictationContradictsItself } from './writing/dictation-contradicts-itself.ts';
 import { aboutProposalNotTaken } from './writing/proposal-not-taken.ts';
 import { aboutProseNamesOtherEye } from './writing/prose-names-other-eye.ts';
 import { aboutProseNamesOtherPower } from './writing/prose-names-other-power.ts';
@@ -298,6 +301,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'lens-not-in-list': aboutLensNotInList,
   'lens-wider-than-wound': aboutLensWiderThanWound,
   'lies-flat-disagrees': aboutLiesFlatDisagrees,
+  'note-differs-from-dictation': aboutNoteDiffersFromDictation,
   'person-not-in-staff-list': aboutPersonNotInStaffList,
   'placement-not-for-lens': aboutPlacementNotForLens,
   'power-not-made': aboutPowerNotMade,
@@ -389,6 +393,8 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'stated-overlap-disagrees': aboutStatedOverlapDisagrees,
   'ultrasound-longer-than-operation': aboutUltrasoundLongerThanOperation,
   'ambiguous-abbreviation': aboutAmbiguousAbbreviation,
+  'dictated-words-in-no-field': aboutDictatedWordsInNoField,
+  'dictation-contradicts-itself': aboutDictationContradictsItself,
   'number-in-quotes': aboutNumberInQuotes,
   'placeholder-left': aboutPlaceholderLeft,
   'proposal-not-taken': aboutProposalNotTaken,

@@ -75,6 +75,7 @@ import { lensDiffersFromList } from './agreement/lens-differs-from-list.ts';
 import { lensNotInList } from './agreement/lens-not-in-list.ts';
 import { lensWiderThanWound } from './agreement/lens-wider-than-wound.ts';
 import { liesFlatDisagrees } from './agreement/lies-flat-disagrees.ts';
+import { noteDiffersFromDictation } from './agreement/note-differs-from-dictation.ts';
 import { personNotInStaffList } from './agreement/person-not-in-staff-list.ts';
 import { placementNotForLens } from './agreement/placement-not-for-lens.ts';
 import { powerNotMade } from './agreement/power-not-made.ts';
@@ -168,6 +169,8 @@ import { ultrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-th
 import { ambiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
 import { numberInQuotes } from './writing/number-in-quotes.ts';
 import { placeholderLeft } from './writing/placeholder-left.ts';
+import { dictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
+import { dictationContradictsItself } from './writing/dictation-contradicts-itself.ts';
 import { proposalNotTaken } from './writing/proposal-not-taken.ts';
 import { proseNamesOtherEye } from './writing/prose-names-other-eye.ts';
 import { proseNamesOtherPower } from './writing/prose-names-other-power.ts';
@@ -299,6 +302,7 @@ export const allChecks: readonly Check[] = [
   lensNotInList,
   lensWiderThanWound,
   liesFlatDisagrees,
+  noteDiffersFromDictation,
   personNotInStaffList,
   placementNotForLens,
   powerNotMade,
@@ -395,6 +399,8 @@ export const allChecks: readonly Check[] = [
   ultrasoundLongerThanOperation,
   // writing
   ambiguousAbbreviation,
+  dictatedWordsInNoField,
+  dictationContradictsItself,
   numberInQuotes,
   placeholderLeft,
   proposalNotTaken,

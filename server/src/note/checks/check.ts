@@ -1,4 +1,5 @@
 import type { Amendment, Department, FollowUp, Operation, Place, Span } from '@sideport/schemas';
+import type { Dictation } from '../dictation/dictation.ts';
 import type { NoteReading, Status } from '../reading/note-reading.ts';
 import { severityOfUnfinished, type Fix, type Related, type Severity } from '../remark.ts';
 import type { NoteSet } from '../set/note-set.ts';
@@ -80,6 +81,8 @@ export interface CheckContext {
   readonly file: string | null;
   /** Today as year-month-day, when the caller says. */
   readonly today: string | null;
+  /** What dictations say; null where that was not loaded. */
+  readonly dictation: Dictation | null;
   /** Every check there is, for those that look at settings of checks. */
   readonly knownChecks: readonly CheckInfo[];
 }

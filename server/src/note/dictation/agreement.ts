@@ -20,17 +20,34 @@ const secondSources: Readonly<Record<string, readonly (readonly string[])[]>> = 
 
 /** Holds a dictation against the note: what agrees is filled, what differs is left to the surgeon. */
 export function withNote(result: DictationResult, view: NoteView): DictationResult {
-  const conflicts: Conflict[] = [];
+  const conflicts = result.conflicts.map((conflict) => decided(conflict, view));
+  const open = conflicts.filter((conflict) => conflict !== undefined);
   const values = result.values.map((value) => {
-    const judged = judge(value, view);
-    if (judged.inNote !== undefined) {
-      const { path, text, start, end } = value;
-      const candidates = value.value === null ? [] : [{ value: value.value, text, start, end }];
-      conflicts.push({ path, because: judged.value.because, inNote: judged.inNote, candidates });
-    }
-    return judged.value;
+    const at = result.conflicts.findIndex(({ path }) => samePath(path, value.path));
+    if (value.value !== null || at < 0) return judge(value, view);
+    const inNote = view.text(value.path) ?? null;
+    return conflicts[at] === undefined
+      ? { value: { ...value, value: inNote, state: 'filled' as const, because: 'the note decides' } }
+      : { value };
   });
-  return { ...result, values, conflicts: [...result.conflicts, ...conflicts] };
+  const differing = values.flatMap(({ value, inNote }): readonly Conflict[] => {
+    if (inNote === undefined) return [];
+    const { path, because, text, start, end } = value;
+    return [{ path, because, inNote, candidates: [{ value: value.value ?? '', text, start, end }] }];
+  });
+  return { ...result, values: values.map(({ value }) => value), conflicts: [...open, ...differing] };
+}
+
+/** A contradiction within the dictation is settled where the note gives one of its values. */
+function decided(conflict: Conflict, view: NoteView): Conflict | undefined {
+  const inNote = view.text(conflict.path);
+  if (inNote === undefined || conflict.candidates.length < 2) return conflict;
+  const settled = conflict.candidates.some(({ value }) => sameMeaning(conflict.path, inNote, value));
+  return settled ? undefined : { ...conflict, inNote };
+}
+
+function samePath(a: Path, b: Path): boolean {
+  return a.length === b.length && a.every((step, at) => step === b[at]);
 }
 
 interface Judged {

@@ -1,3 +1,4 @@
+import { dictation } from '../../dictation/dictation.ts';
 import { readNote } from '../../reading/read-note.ts';
 import { reviewNote, type Review } from '../../review.ts';
 import { factsOf, type NoteFacts, type NoteSet } from '../../set/note-set.ts';
@@ -42,6 +43,7 @@ export function runExample(example: Example): ExampleRun {
     text,
     file,
     review: reviewNote(text, {
+      dictation,
       set,
       file,
       today: TODAY,
