@@ -5,11 +5,11 @@ import { isChecked } from './documents.ts';
 /** A field that has just got its colon and blank, or the dash of an entry. */
 const ASKS = /^\s*(?:(?:- +)*[\w-]+:|-) $/;
 
+/** A blank behind a field has asked, and nothing has been proposed yet. */
 let asked = false;
 
 /** Opens the proposals at the cursor as if the editor had done so by itself: then Enter never takes what changes nothing. */
 export async function proposeAgain(): Promise<void> {
-  asked = true;
   await vscode.commands.executeCommand('editor.action.triggerSuggest', { auto: true });
 }
 
@@ -19,7 +19,10 @@ export function proposeBehindFields(): vscode.Disposable {
     if (change?.text !== ' ' || others.length > 0 || !isChecked(document)) return;
     if (document !== vscode.window.activeTextEditor?.document) return;
     const { text } = document.lineAt(change.range.start.line);
-    if (ASKS.test(text) && text.length === change.range.start.character + 1) void proposeAgain();
+    if (ASKS.test(text) && text.length === change.range.start.character + 1) {
+      asked = true;
+      void proposeAgain();
+    }
   });
 }
 

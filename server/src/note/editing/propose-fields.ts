@@ -36,7 +36,7 @@ function missingFields(level: Level, plan: GroupPlan): readonly (readonly [strin
 
 function fieldProposals(level: Level, line: FieldLine, key: string, plan: Plan): readonly Proposal[] {
   const path = [...level.path, key];
-  const shared = { ...placed(level, line), filter: key, explanation: plan.guide.meaning };
+  const shared = { ...placed(level, line), filter: compared(level, line, key), explanation: plan.guide.meaning };
   const detail = plan.guide.label;
   if (plan.kind === 'value') {
     return [{ ...shared, label: key, kind: 'field', detail, insert: indented(level, line, `${key}: `), more: true }];
@@ -103,6 +103,11 @@ function nextEntry(level: Level, plan: ListPlan, line: FieldLine): readonly Prop
 function placed(level: Level, line: FieldLine): { readonly replace: Span } {
   const start = line.before.length === level.column ? line.word.start : line.start;
   return { replace: { start, end: line.word.end } };
+}
+
+/** What is replaced is what is compared: where the blanks are put right too, they count. */
+function compared(level: Level, line: FieldLine, key: string): string {
+  return line.before.length === level.column ? key : line.before + key;
 }
 
 function indented(level: Level, line: FieldLine, text: string): string {
