@@ -33,6 +33,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
       (note) => pages.showComputed(note),
       'The computed values could not be shown.',
     ),
+    registerCommand('sideport.showProse', (note) => pages.showProse(note), 'The note could not be shown as prose.'),
     registerCommand('sideport.showPicture', () => picture.show(), 'The picture could not be shown.'),
     registerCommand('sideport.restart', () => client.restart(), 'Checking could not be started again.'),
     registerCommand('sideport.proposeAgain', proposeAgain, 'Nothing could be proposed.'),

@@ -15,6 +15,11 @@ function computedPage(note: vscode.Uri): vscode.Uri {
   return vscode.Uri.from({ scheme: SCHEME, path: '/computed values.md', query: note.toString() });
 }
 
+/** The address of the page that says a note as prose. */
+function prosePage(note: vscode.Uri): vscode.Uri {
+  return vscode.Uri.from({ scheme: SCHEME, path: '/note as prose.md', query: note.toString() });
+}
+
 /** The check's name in hover and Problems becomes a link to its page. */
 export function linkToPage(diagnostic: vscode.Diagnostic): vscode.Diagnostic {
   const id = checkOf(diagnostic);
@@ -33,7 +38,7 @@ function checkOf({ code }: vscode.Diagnostic): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }
 
-/** Shows pages of the server as rendered text, and renews the computed values while their note is edited. */
+/** Shows pages of the server as rendered text, and renews those of a note while it is edited. */
 export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposable {
   readonly #client: NoteClient;
   readonly #changed = new vscode.EventEmitter<vscode.Uri>();
@@ -48,20 +53,28 @@ export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposa
       vscode.workspace.registerTextDocumentContentProvider(SCHEME, this),
       vscode.workspace.onDidChangeTextDocument(({ document }) => {
         clearTimeout(this.#settle);
-        this.#settle = setTimeout(() => this.#changed.fire(computedPage(document.uri)), SETTLE_MS);
+        this.#settle = setTimeout(() => {
+          for (const page of [computedPage(document.uri), prosePage(document.uri)]) this.#changed.fire(page);
+        }, SETTLE_MS);
       }),
     ];
   }
 
   async provideTextDocumentContent(uri: vscode.Uri): Promise<string> {
-    const page = uri.path.startsWith('/checks/')
-      ? await this.#client.ask<Page>(askServer.explainCheck, {
-          check: uri.path.slice('/checks/'.length, -'.md'.length),
-        })
-      : await this.#client.ask<Page>(askServer.computedValues, { uri: uri.query });
+    const page = await this.#pageAt(uri);
     return (
       page?.markdown ?? 'This page could not be made. If notes are not being checked, use **Start checking again**.'
     );
+  }
+
+  #pageAt(uri: vscode.Uri): Promise<Page | null> {
+    if (uri.path.startsWith('/checks/')) {
+      return this.#client.ask<Page>(askServer.explainCheck, {
+        check: uri.path.slice('/checks/'.length, -'.md'.length),
+      });
+    }
+    const asked = uri.path === prosePage(uri).path ? askServer.prose : askServer.computedValues;
+    return this.#client.ask<Page>(asked, { uri: uri.query });
   }
 
   async explain(check: unknown): Promise<void> {
@@ -69,9 +82,17 @@ export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposa
     if (id !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', checkPage(id));
   }
 
-  async showComputed(note: unknown): Promise<void> {
+  showComputed(note: unknown): Promise<void> {
+    return this.#show(note, computedPage);
+  }
+
+  showProse(note: unknown): Promise<void> {
+    return this.#show(note, prosePage);
+  }
+
+  async #show(note: unknown, page: (note: vscode.Uri) => vscode.Uri): Promise<void> {
     const uri = typeof note === 'string' ? vscode.Uri.parse(note, true) : vscode.window.activeTextEditor?.document.uri;
-    if (uri !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', computedPage(uri));
+    if (uri !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', page(uri));
   }
 
   dispose(): void {

@@ -9,6 +9,8 @@ export const askServer = {
   explainCheck: 'sideport/explainCheck',
   /** NoteParams → Page | null. Every computed value of the note with inputs, method, source and cautions. */
   computedValues: 'sideport/computedValues',
+  /** NoteParams → Page | null. The note as prose for the record, amendments of its set beside it. */
+  prose: 'sideport/prose',
   /** PictureParams → Picture | null. null: not an operation, or nothing that could be drawn. */
   picture: 'sideport/picture',
   /** NewNoteParams → NewNote. A new note from the usual of the department whose set `folder` is in. */

@@ -5,6 +5,8 @@ import { drawEye } from '../../note/picture/eye-picture.ts';
 import type { Picture as DrawnPicture } from '../../note/picture/frame.ts';
 import { pathAt } from '../../note/editing/spots.ts';
 import { colourDeclarations, pictureStyle } from '../../note/picture/style.ts';
+import { proseAsMarkdown } from '../../note/prose/markdown.ts';
+import { proseOf } from '../../note/prose/prose-of.ts';
 import { nameOf, NOTE_ENDING } from '../addresses.ts';
 import type { Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
@@ -37,6 +39,15 @@ export function ownRequests(server: Server): void {
       const note = notes.note(uri);
       if (note === undefined) return null;
       return { title: 'What was computed, and from what', markdown: computedPage(note.computed) };
+    }),
+  );
+  connection.onRequest(
+    askServer.prose,
+    guard<NoteParams, Page | null>(askServer.prose, null, ({ uri }) => {
+      const note = notes.note(uri);
+      const prose = note && proseOf(note.reading, note.computed, note.set);
+      if (prose === undefined) return null;
+      return { title: prose.document.title, markdown: proseAsMarkdown(prose.document) };
     }),
   );
   connection.onRequest(
