@@ -1,11 +1,13 @@
 import type { GroupPlan, ListPlan, Path, Plan } from '@sideport/schemas';
 
-/** A value to be written at a path, and what stands behind it as a comment. */
+/** A value to be written at a path. */
 export interface Addition {
   readonly path: Path;
   /** As YAML has it: quoted where that is needed. */
   readonly text: string;
-  readonly comment?: string;
+  /** The words that it was read from, where it is only proposed: a mark with them asks for confirmation. */
+  readonly words: string;
+  readonly proposed: boolean;
 }
 
 /** Additions below one place of the note, in the order in which the format has them. */

@@ -1,7 +1,8 @@
+import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { dictate } from './dictate.ts';
 import { keptDictation, type KeptDictation } from './kept-text.ts';
-import { noteFromDictation, placeValues } from './placing.ts';
+import { dictationOffers, progressOf, wordsFor, type DictationOffer } from './offers.ts';
 import type { DictationResult } from './result.ts';
 
 /** The dictation in a note, and what it says beside that note. */
@@ -11,15 +12,18 @@ export interface DictatedIn {
 }
 
 /**
- * What the rest of the program may ask about dictation. The phrase table and its engine are large and seldom wanted:
- * they are loaded where a note holds a dictation, and handed in.
+ * What the rest of the program may ask about the dictation in a note. The phrase table and its engine are large and
+ * seldom wanted: they are loaded where a note holds a dictation, and handed in.
  */
 export interface Dictation {
   /** The same answer for the same reading; undefined for a note without a dictation. */
-  readonly in: (reading: NoteReading) => DictatedIn | undefined;
-  readonly dictate: typeof dictate;
-  readonly placeValues: typeof placeValues;
-  readonly noteFromDictation: typeof noteFromDictation;
+  in(reading: NoteReading): DictatedIn | undefined;
+  /** What can be written from the dictation at the cursor or from selected words. */
+  offers(reading: NoteReading, range: Span): readonly DictationOffer[];
+  /** The words that a field was dictated in, or undefined. */
+  wordsFor(reading: NoteReading, path: Path): string | undefined;
+  /** How much of the dictation is in the note, and where to say so. */
+  progress(reading: NoteReading): { readonly at: number; readonly text: string } | undefined;
 }
 
 const before = new WeakMap<NoteReading, DictatedIn>();
@@ -34,4 +38,19 @@ function dictatedIn(reading: NoteReading): DictatedIn | undefined {
   return made;
 }
 
-export const dictation: Dictation = { in: dictatedIn, dictate, placeValues, noteFromDictation };
+export const dictation: Dictation = {
+  in: dictatedIn,
+  offers: (reading, range) => {
+    const said = dictatedIn(reading);
+    const kept = said === undefined ? undefined : { spanOf: said.kept.spanOf, values: said.result.values };
+    return dictationOffers(reading, kept, range);
+  },
+  wordsFor: (reading, path) => {
+    const said = dictatedIn(reading);
+    return said === undefined ? undefined : wordsFor(said.result.values, path);
+  },
+  progress: (reading) => {
+    const said = dictatedIn(reading);
+    return said === undefined ? undefined : progressOf(reading, said.result);
+  },
+};

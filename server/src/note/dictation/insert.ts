@@ -4,6 +4,7 @@ import { STEP } from '../editing/levels.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { ListNode, MapNode, TreeNode } from '../reading/tree.ts';
 import type { Edit } from '../remark.ts';
+import { PROPOSED } from '../editing/marks.ts';
 import { branchOf, childPlan, orderOf, type Addition, type Branch } from './additions.ts';
 import { yamlTextInBrackets } from './yaml-text.ts';
 
@@ -96,7 +97,7 @@ class Inserter {
     const text = values
       .map(({ text: written }, at) => `${first && at === 0 ? '' : ', '}${yamlTextInBrackets(written)}`)
       .join('');
-    return values.length === 0 ? [] : [{ span: { start: end, end }, text }, ...this.#comment(end, values)];
+    return values.length === 0 ? [] : [{ span: { start: end, end }, text }, ...this.#mark(end, values)];
   }
 
   #intoBraces(node: MapNode, branch: Branch): readonly Edit[] {
@@ -111,7 +112,7 @@ class Inserter {
       .join('');
     return [
       { span: { start: end, end }, text },
-      ...this.#comment(
+      ...this.#mark(
         end,
         values.map(({ value }) => value),
       ),
@@ -119,14 +120,14 @@ class Inserter {
   }
 
   /** A mark at the end of a line whose values stand in brackets. */
-  #comment(offset: number, values: readonly Addition[]): readonly Edit[] {
-    const comment = values.find((value) => value.comment !== undefined)?.comment;
-    if (comment === undefined) return [];
+  #mark(offset: number, values: readonly Addition[]): readonly Edit[] {
+    const mark = markOf(values);
+    if (mark === undefined) return [];
     const line = lineAt(this.#text, offset);
     const present = this.#reading.tree.comments.find(({ span }) => span.start >= line.start && span.end <= line.end);
-    if (present === undefined) return [{ span: { start: line.end, end: line.end }, text: ` # ${comment}` }];
+    if (present === undefined) return [{ span: { start: line.end, end: line.end }, text: ` # ${mark}` }];
     const start = present.span.start + 1;
-    return [{ span: { start, end: start }, text: ` ${comment};` }];
+    return [{ span: { start, end: start }, text: ` ${mark};` }];
   }
 
   #afterColon(keyEnd: number, branch: Branch, plan: Plan | undefined, column: number): readonly Edit[] {
@@ -180,7 +181,7 @@ function endOf(value: TreeNode | null, otherwise: number): number {
 
 /** What stands behind the colon of a new field. */
 function valueText(branch: Branch, plan: Plan | undefined, column: number, eol: string): string | undefined {
-  if (branch.value !== undefined) return ` ${withComment(branch.value)}`;
+  if (branch.value !== undefined) return ` ${withMark(branch.value)}`;
   if (branch.below.size === 0) return undefined;
   if (plan?.kind !== 'list')
     return fieldLines(branch, plan, column + STEP, eol)
@@ -193,8 +194,25 @@ function valueText(branch: Branch, plan: Plan | undefined, column: number, eol: 
 
 function wordList(entries: readonly Branch[]): string {
   const values = entries.flatMap(({ value }) => (value === undefined ? [] : [value]));
-  const comment = values.find((value) => value.comment !== undefined)?.comment;
-  return `[${values.map(({ text }) => yamlTextInBrackets(text)).join(', ')}]${comment === undefined ? '' : ` # ${comment}`}`;
+  return `[${values.map(({ text }) => yamlTextInBrackets(text)).join(', ')}]${behind(values)}`;
+}
+
+/** The mark that asks for confirmation of values on one line, with the words of each. */
+function markOf(values: readonly Addition[]): string | undefined {
+  if (!values.some(({ proposed }) => proposed)) return undefined;
+  return `${PROPOSED}: ${values.map(({ words }) => `“${shortened(words)}”`).join(', ')}`;
+}
+
+function behind(values: readonly Addition[]): string {
+  const mark = markOf(values);
+  return mark === undefined ? '' : ` # ${mark}`;
+}
+
+const SHOWN = 60;
+
+function shortened(words: string): string {
+  const line = words.replace(/\s+/gu, ' ').replace(/[“”]/gu, "'").trim();
+  return line.length > SHOWN ? `${line.slice(0, SHOWN - 1)}…` : line;
 }
 
 /** The fields of a group, one text for each, lines below the first carrying their own indentation. */
@@ -207,14 +225,13 @@ function fieldLines(branch: Branch, plan: Plan | undefined, column: number, eol:
 
 /** A new entry of a list, each line beginning with its line end. */
 function entryLines(branch: Branch, plan: Plan | undefined, column: number, eol: string): readonly string[] {
-  if (branch.value !== undefined) return [`${eol}${' '.repeat(column)}- ${withComment(branch.value)}`];
+  if (branch.value !== undefined) return [`${eol}${' '.repeat(column)}- ${withMark(branch.value)}`];
   return fieldLines(branch, plan, column + STEP, eol).map(
     (line, at) => `${eol}${at === 0 ? `${' '.repeat(column)}- ${line.trimStart()}` : line}`,
   );
 }
 
-function withComment({ text, comment }: Addition): string {
-  if (comment === undefined) return text;
+function withMark(value: Addition): string {
   // Behind a block, a comment would be a part of the text.
-  return text.includes('\n') ? text : `${text} # ${comment}`;
+  return value.text.includes('\n') ? value.text : `${value.text}${behind([value])}`;
 }

@@ -21,12 +21,6 @@ export function placeValues(reading: NoteReading, values: readonly DictatedValue
   return insertValues(reading, additionsFor(values.filter((value) => isPlaceable(value, view))));
 }
 
-/** The mark behind a proposed value, with the words it was read from. */
-export function proposalMark(words: string): string {
-  const shown = words.replace(/\s+/gu, ' ').trim();
-  return `proposed from the dictation: “${shown.length > 60 ? `${shown.slice(0, 59)}…` : shown}”`;
-}
-
 function additionsFor(values: readonly DictatedValue[]): readonly Addition[] {
   const free = values.filter(({ path }) => path[0] === 'free-text');
   const others = values
@@ -39,7 +33,7 @@ function additionsFor(values: readonly DictatedValue[]): readonly Addition[] {
 
 function addition(path: Path, value: string, { state, text }: DictatedValue): Addition {
   const kind = valuePlanAt(path)?.notation.name === 'identifier' ? 'identifier' : 'value';
-  return { path, text: yamlText(value, kind), ...(state === 'proposed' ? { comment: proposalMark(text) } : {}) };
+  return { path, text: yamlText(value, kind), words: text, proposed: state === 'proposed' };
 }
 
 /** A note made or completed from a dictation, with what the dictation says. */
@@ -61,7 +55,7 @@ export function noteFromDictation(dictation: string, note: string = beginning): 
 }
 
 function keptText(dictation: string, note: string): Addition {
-  return { path: ['dictation'], text: yamlBlock(dictation, '  ', lineEnding(note)) };
+  return { path: ['dictation'], text: yamlBlock(dictation, '  ', lineEnding(note)), words: '', proposed: false };
 }
 
 /** The text after edits that do not overlap. */

@@ -6,11 +6,13 @@ import { confirmValue } from './confirm.ts';
 import { recordAbsence } from './empty-value.ts';
 import { addFollowUpFile } from './follow-up-file.ts';
 import { fillFromLabel } from './label-fields.ts';
+import { decideProposals } from './proposals.ts';
 import { writeUnit } from './write-unit.ts';
 
 /** Every action, in the order in which they are shown. */
 export const actionSources: readonly ActionSource[] = [
   confirmValue,
+  decideProposals,
   recordAbsence,
   writeUnit,
   clockHourToDegrees,
