@@ -48,6 +48,11 @@ describe('threads', () => {
     expect(git(folder, 'status', '--porcelain')).toBe('');
   }, 120_000);
 
+  test('a department file that is not there is said and ends with 2, before any note is checked', () => {
+    const { code, out, err } = check('--jobs', '2', '--department', 'gone.yaml');
+    expect({ code, out, err }).toEqual({ code: 2, out: '', err: 'gone.yaml: there is no such file.\n' });
+  }, 60_000);
+
   test('a file that cannot be read is said and ends with 2', () => {
     const { code, err } = runBuilt(built.program, ['check', '.', 'gone.opnote.yaml', '--jobs', '2'], folder);
     expect(err).toBe('gone.opnote.yaml: there is no such file or folder.\n');

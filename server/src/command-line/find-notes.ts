@@ -44,11 +44,12 @@ async function filesFor(path: string, files: Files, folder: string): Promise<rea
 
 /** Every note and department file at or below a folder. */
 export function notesBelow(folder: string, files: Files): string[] {
+  const prefix = join(folder, sep);
   return files
     .list(folder)
     .toSorted((a, b) => (a.name < b.name ? -1 : 1))
     .flatMap(({ name, kind }) => {
-      const path = join(folder, name);
+      const path = prefix + name;
       if (kind === 'folder') return PASSED_OVER.has(name) ? [] : notesBelow(path, files);
       return isNoteName(name) || isDepartmentName(name) ? [path] : [];
     });

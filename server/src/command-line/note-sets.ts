@@ -4,8 +4,9 @@ import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
 import type { Surroundings } from '../note/review.ts';
 import { factsIn, factsOf, type NoteFacts, type NoteSet } from '../note/set/note-set.ts';
-import { DEPARTMENT_FILE, isNoteName, shownAs } from './file-names.ts';
-import { notesBelow, type Input } from './find-notes.ts';
+import { DEPARTMENT_FILE, shownAs } from './file-names.ts';
+import type { Input } from './find-notes.ts';
+import { SetFolders, type SetFolder } from './set-folders.ts';
 import { FileProblem, today, type World } from './world.ts';
 
 /** Facts of a file, by its absolute path, that were read before. */
@@ -20,7 +21,7 @@ export class NoteSets {
   readonly #world: World;
   readonly #department: Department | null | undefined;
   readonly #known: KnownFacts;
-  readonly #roots = new Map<string, string | null>();
+  readonly #folders: SetFolders;
   readonly #sets = new Map<string, DiskSet>();
 
   /**
@@ -29,6 +30,7 @@ export class NoteSets {
    */
   constructor(world: World, department?: string, known: KnownFacts = () => undefined) {
     this.#world = world;
+    this.#folders = new SetFolders(world.files);
     this.#known = known;
     if (department === undefined) return;
     const file = resolve(world.folder, department);
@@ -52,21 +54,9 @@ export class NoteSets {
     };
   }
 
-  /** The department file that counts for a note; null stands for standard input. */
-  departmentFor(path: string | null): Department | null {
-    if (this.#department !== undefined) return this.#department;
-    return this.#setOf(path === null ? this.#world.folder : dirname(path)).department;
-  }
-
-  /** Every note of the set that a note belongs to, absolute. */
-  notesAround(path: string): readonly string[] {
-    return this.#setOf(dirname(path)).notes;
-  }
-
   /** The folder of the set that a note belongs to. */
-  rootAround(path: string): { readonly folder: string; readonly hasDepartment: boolean } {
-    const root = this.#rootOf(dirname(path));
-    return { folder: root ?? dirname(path), hasDepartment: root !== null };
+  rootAround(path: string): SetFolder {
+    return this.#folders.setAt(dirname(path));
   }
 
   /** The department of notes in a folder. */
@@ -75,29 +65,13 @@ export class NoteSets {
   }
 
   #setOf(folder: string): DiskSet {
-    const root = this.#rootOf(folder);
-    const key = root ?? folder;
-    let set = this.#sets.get(key);
+    const at = this.#folders.setAt(folder);
+    let set = this.#sets.get(at.folder);
     if (set === undefined) {
-      const belongs = (note: string) => this.#rootOf(dirname(note)) === root;
-      set = new DiskSet(this.#world, key, root !== null, belongs, this.#known);
-      this.#sets.set(key, set);
+      set = new DiskSet(this.#world, at, () => this.#folders.notesOf(at), this.#known);
+      this.#sets.set(at.folder, set);
     }
     return set;
-  }
-
-  #rootOf(folder: string): string | null {
-    const known = this.#roots.get(folder);
-    if (known !== undefined) return known;
-    const above = dirname(folder);
-    const root =
-      this.#world.files.kind(join(folder, DEPARTMENT_FILE)) === 'file'
-        ? folder
-        : above === folder
-          ? null
-          : this.#rootOf(above);
-    this.#roots.set(folder, root);
-    return root;
   }
 }
 
@@ -107,37 +81,24 @@ const KEPT = 8;
 /** A set on disk. A note that cannot be read is left out: it gets its own message when it is itself asked for. */
 export class DiskSet implements NoteSet {
   readonly #world: World;
-  readonly #folder: string;
-  readonly #hasDepartment: boolean;
-  readonly #belongs: (note: string) => boolean;
+  readonly #at: SetFolder;
+  readonly #notes: () => readonly string[];
   readonly #known: KnownFacts;
   readonly #kept = new Map<string, NoteReading>();
-  #notes: readonly string[] | undefined;
   #facts: readonly NoteFacts[] | undefined;
   #department: Department | null | undefined;
 
-  constructor(
-    world: World,
-    folder: string,
-    hasDepartment: boolean,
-    belongs: (note: string) => boolean,
-    known: KnownFacts = () => undefined,
-  ) {
+  /** `notes` names the notes of the set, absolute. */
+  constructor(world: World, at: SetFolder, notes: () => readonly string[], known: KnownFacts) {
     this.#world = world;
-    this.#folder = folder;
-    this.#hasDepartment = hasDepartment;
-    this.#belongs = belongs;
+    this.#at = at;
+    this.#notes = notes;
     this.#known = known;
   }
 
   get department(): Department | null {
-    if (!this.#hasDepartment) return null;
+    if (!this.#at.hasDepartment) return null;
     return (this.#department ??= this.#readDepartment());
-  }
-
-  /** The notes of the set, absolute. */
-  get notes(): readonly string[] {
-    return (this.#notes ??= this.#findNotes());
   }
 
   get facts(): readonly NoteFacts[] {
@@ -162,12 +123,12 @@ export class DiskSet implements NoteSet {
   }
 
   #readDepartment(): Department | null {
-    const text = this.#read(join(this.#folder, DEPARTMENT_FILE));
+    const text = this.#read(join(this.#at.folder, DEPARTMENT_FILE));
     return text === undefined ? null : departmentIn(text);
   }
 
   #readFacts(): readonly NoteFacts[] {
-    return this.notes.flatMap((path) => {
+    return this.#notes().flatMap((path) => {
       const known = this.#known(path);
       if (known !== undefined) return known === null ? [] : [known];
       const file = shownAs(path, this.#world.folder);
@@ -175,15 +136,6 @@ export class DiskSet implements NoteSet {
       const text = kept === undefined ? this.#read(path) : undefined;
       const facts = kept !== undefined ? factsOf(kept, file) : text === undefined ? undefined : factsIn(text, file);
       return facts === undefined ? [] : [facts];
-    });
-  }
-
-  #findNotes(): readonly string[] {
-    const { files } = this.#world;
-    if (this.#hasDepartment)
-      return notesBelow(this.#folder, files).filter((path) => isNoteName(path) && this.#belongs(path));
-    return files.list(this.#folder).flatMap(({ name, kind }) => {
-      return kind === 'file' && isNoteName(name) ? [join(this.#folder, name)] : [];
     });
   }
 

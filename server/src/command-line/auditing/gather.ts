@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { auditFacts } from '../../note/audit/extract.ts';
 import { AuditCollector, mergePartials, type AuditPartial } from '../../note/audit/partial.ts';
 import { presentIn } from '../../note/audit/learn/present.ts';
@@ -39,10 +40,10 @@ export async function gather(paths: readonly string[], options: GatherOptions, w
   const chosen = options.shard === undefined ? notes : inShard(notes, options.shard);
   const collector = new AuditCollector();
   const progress = showProgress(world.stderr, 'read');
-  let present = presentIn(options.department === undefined ? null : sets.departmentFor(null));
+  let present = presentIn(options.department === undefined ? null : sets.departmentAt(world.folder));
   for (const [at, input] of chosen.entries()) {
     try {
-      const department = sets.departmentFor(input.path);
+      const department = sets.departmentAt(input.path === null ? world.folder : dirname(input.path));
       const context = contextOf(readNote(await readInput(input, world)), { department, file: input.file });
       collector.add(detached(auditFacts(context)));
       if (at === 0) present = presentIn(department);

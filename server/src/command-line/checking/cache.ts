@@ -3,23 +3,14 @@ import type { ReportedNote } from '../../note/reports/report-input.ts';
 import type { NoteFacts } from '../../note/set/note-set.ts';
 import { FileProblem, type Files } from '../world.ts';
 import type { Opened } from './checker.ts';
-import { contentHash } from './content-hash.ts';
+import type { ResultKey } from './result-keys.ts';
 
 /** The folder of the cache, in the folder where the command runs. */
 export const CACHE_FOLDER = '.sideport-cache';
 const CACHE_FILE = 'check.ndjson';
-const HEADER = 'sideport check cache, form 1';
+const HEADER = 'sideport check cache, form 2';
 /** What was not used in a run is kept for the next one up to this many times what was used. */
 const SPARE = 4;
-
-/** Everything a result depends on beside the notes opened while checking. */
-export interface ResultKey {
-  readonly text: string;
-  readonly file: string;
-  readonly department: string;
-  readonly set: string;
-  readonly today: string;
-}
 
 export interface CachedResult {
   readonly note: ReportedNote;
@@ -27,8 +18,8 @@ export interface CachedResult {
 }
 
 type Line =
-  | { readonly facts: string; readonly value: Omit<NoteFacts, 'file'> | null }
-  | { readonly result: string; readonly value: CachedResult };
+  | { readonly facts: true; readonly value: Omit<NoteFacts, 'file'> | null }
+  | { readonly result: true; readonly value: CachedResult };
 
 function parsed(line: string): Line | undefined {
   try {
@@ -49,6 +40,7 @@ export class CheckCache {
   readonly #program: string;
   readonly #old = new Map<string, string>();
   readonly #used = new Map<string, string>();
+  #changed = false;
 
   constructor(files: Files, folder: string, program: string) {
     this.#files = files;
@@ -65,21 +57,21 @@ export class CheckCache {
 
   keepFacts(textHash: string, facts: NoteFacts | null): void {
     const { file: _file, ...value } = facts ?? { file: '' };
-    this.#put(`facts ${textHash}`, { facts: textHash, value: facts === null ? null : value } as Line);
+    this.#put(`facts ${textHash}`, { facts: true, value: facts === null ? null : value } as Line);
   }
 
   result(key: ResultKey): CachedResult | undefined {
-    const line = this.#take(`result ${hashOf(key)}`);
+    const line = this.#take(nameOf(key));
     return line !== undefined && 'result' in line ? line.value : undefined;
   }
 
   keepResult(key: ResultKey, value: CachedResult): void {
-    const result = hashOf(key);
-    this.#put(`result ${result}`, { result, value });
+    this.#put(nameOf(key), { result: true, value });
   }
 
   /** Writes what this run used and made. A folder that may not be written to is no fault: the next run does it again. */
   save(): void {
+    if (!this.#changed) return;
     const spare = [...this.#old].filter(([key]) => !this.#used.has(key)).slice(0, SPARE * this.#used.size);
     const lines = [...this.#used, ...spare].map(([key, line]) => `${key}\t${line}`);
     try {
@@ -114,9 +106,11 @@ export class CheckCache {
 
   #put(key: string, line: Line): void {
     this.#used.set(key, JSON.stringify(line));
+    this.#changed = true;
   }
 }
 
-function hashOf(key: ResultKey): string {
-  return contentHash(JSON.stringify([key.text, key.file, key.department, key.set, key.today]));
+/** One word a line begins with; the file name may hold anything, so it is written as JSON does. */
+function nameOf({ text, file, around }: ResultKey): string {
+  return `result ${text} ${around} ${JSON.stringify(file)}`;
 }

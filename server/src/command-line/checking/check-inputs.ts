@@ -1,6 +1,5 @@
 import type { Input } from '../find-notes.ts';
 import { WrongUse, type World } from '../world.ts';
-import { LocalChecker, noHash } from './checker.ts';
 import { checkMany, outcomeOf, type Outcome } from './check-many.ts';
 import { showProgress } from './progress.ts';
 
@@ -27,6 +26,7 @@ export function readJobs(text: string): number {
 /** Checks inputs: a few at once, many with cache, threads and a count on the terminal. */
 export async function checkInputs(inputs: readonly Input[], options: InputOptions, world: World): Promise<Outcome> {
   if (inputs.length < MANY && options.jobs === undefined) {
+    const { LocalChecker, noHash } = await import('./checker.ts');
     return outcomeOf(await new LocalChecker(world, options.department, noHash).check(inputs));
   }
   const progress = showProgress(world.stderr);

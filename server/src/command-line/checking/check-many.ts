@@ -1,13 +1,16 @@
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { compareText, type ReportedNote } from '../../note/reports/report-input.ts';
-import { DEPARTMENT_FILE, isNoteName, shownAs } from '../file-names.ts';
+import { shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
-import { NoteSets } from '../note-sets.ts';
-import { FileProblem, today, type World } from '../world.ts';
-import { CheckCache, type ResultKey } from './cache.ts';
-import { LocalChecker, noHash, type Checked, type Checker, type FileFacts } from './checker.ts';
-import { contentHash } from './content-hash.ts';
+import { readInput } from '../read-input.ts';
+import { SetFolders } from '../set-folders.ts';
+import { today, type World } from '../world.ts';
+import { CheckCache } from './cache.ts';
+import type { Checked, FileFacts } from './checker.ts';
+import { CheckerPool } from './checker-pool.ts';
+import { Hashes } from './hashes.ts';
 import { inBatches } from './in-batches.ts';
+import { departmentFiles, keysOf, type ResultKey } from './result-keys.ts';
 
 export interface ManyOptions {
   readonly department: string | undefined;
@@ -29,52 +32,6 @@ export function outcomeOf(results: readonly Checked[]): Outcome {
   };
 }
 
-function startCheckers(world: World, { department, jobs }: ManyOptions, compares: boolean): readonly Checker[] {
-  const { workers } = world;
-  const hash = compares ? contentHash : noHash;
-  if (workers === undefined || jobs < 2) return [new LocalChecker(world, department, hash)];
-  const start = {
-    folder: world.folder,
-    now: world.now().getTime(),
-    compares,
-    ...(department === undefined ? {} : { department }),
-  };
-  return Array.from({ length: jobs }, () => workers.start(start));
-}
-
-/** Hashes of files, each read once. */
-class Hashes {
-  readonly #world: World;
-  readonly #known = new Map<string, string | null>();
-
-  constructor(world: World) {
-    this.#world = world;
-  }
-
-  /** null where nothing can be read. */
-  of(path: string): string | null {
-    const known = this.#known.get(path);
-    if (known !== undefined) return known;
-    const hash = this.#read(path);
-    this.#known.set(path, hash);
-    return hash;
-  }
-
-  /** Whether these files still are what they were when they were first looked at. */
-  areSame(paths: readonly string[]): boolean {
-    return paths.every((path) => this.#known.get(path) === this.#read(path));
-  }
-
-  #read(path: string): string | null {
-    try {
-      return contentHash(this.#world.files.read(path));
-    } catch (error) {
-      if (error instanceof FileProblem) return null;
-      throw error;
-    }
-  }
-}
-
 /**
  * Checks many notes: the facts of their sets are made once, then the notes are checked in batches by one or several
  * checkers. What the cache knows for certain is not done again. The result is the same either way.
@@ -85,38 +42,54 @@ export async function checkMany(inputs: readonly Input[], options: ManyOptions, 
     options.useCache && world.program !== undefined
       ? new CheckCache(world.files, world.folder, world.program())
       : undefined;
-  const sets = new NoteSets(world, options.department);
-  const checkers = startCheckers(world, options, cache !== undefined);
+  const sets = new SetFolders(world.files);
+  const pool = new CheckerPool(world, { ...options, compares: cache !== undefined });
+  const given = options.department === undefined ? undefined : resolve(world.folder, options.department);
+  // A department file that was named and cannot be read is said before anything else.
+  if (given !== undefined) await readInput({ path: given, file: options.department ?? given }, world);
   try {
-    const facts = await factsOfSets(inputs, sets, { cache, hashes, checkers, world });
-    const keys =
-      cache === undefined ? [] : keysOf(inputs, sets, facts, { hashes, world, department: options.department });
+    const facts = await factsOfSets(inputs, sets, { cache, hashes, pool, world });
+    const keys = cache === undefined ? [] : keysOf(inputs, { sets, facts, hashes, given, day: today(world.now()) });
     const cached = inputs.map((_, at) => resultIn(cache, keys[at], hashes, world));
     const todo = besidePartners(inputs, facts).filter(({ at }) => cached[at] === undefined);
-    const known = inputs.length - todo.length;
-    // Facts are only wanted by those who check.
-    if (todo.length > 0) await Promise.all(checkers.map((checker) => checker.know(facts)));
-    const done = await inBatches(
-      todo,
-      checkers,
-      (checker, batch) => checker.check(batch.map(({ input }) => input)),
-      (count) => options.progress(known + count, inputs.length),
-    );
+    const done = todo.length === 0 ? [] : await checkAll(todo, facts, inputs.length, { pool, options });
     const fresh = new Map(todo.map(({ at }, order) => [at, done[order]]));
     const results = inputs.map((_, at): Checked | undefined => cached[at] ?? fresh.get(at));
     todo.forEach(({ at }, order) => keep(cache, keys[at], done[order]));
     // A department file that changed during the run may have been read before or after.
-    if (hashes.areSame(departmentsOf(inputs, sets, options.department, world))) cache?.save();
+    if (hashes.areSame(departmentFiles(inputs, sets, given))) cache?.save();
     return outcomeOf(results.filter((result) => result !== undefined));
   } finally {
-    await Promise.all(checkers.map((checker) => checker.close()));
+    await pool.close();
   }
+}
+
+interface Placed {
+  readonly input: Input;
+  /** Its place among the inputs. */
+  readonly at: number;
+}
+
+async function checkAll(
+  todo: readonly Placed[],
+  facts: readonly FileFacts[],
+  of: number,
+  { pool, options }: { readonly pool: CheckerPool; readonly options: ManyOptions },
+): Promise<readonly Checked[]> {
+  const checkers = await pool.checkers();
+  await Promise.all(checkers.map((checker) => checker.know(facts)));
+  return inBatches(
+    todo,
+    checkers,
+    (checker, batch) => checker.check(batch.map(({ input }) => input)),
+    (count) => options.progress(of - todo.length + count, of),
+  );
 }
 
 interface Tools {
   readonly cache: CheckCache | undefined;
   readonly hashes: Hashes;
-  readonly checkers: readonly Checker[];
+  readonly pool: CheckerPool;
   readonly world: World;
 }
 
@@ -124,10 +97,7 @@ interface Tools {
  * The inputs in an order in which a follow-up comes right after the operation it points to, so that a note read for
  * one is still at hand for the other.
  */
-function besidePartners(
-  inputs: readonly Input[],
-  facts: readonly FileFacts[],
-): readonly { readonly input: Input; readonly at: number }[] {
+function besidePartners(inputs: readonly Input[], facts: readonly FileFacts[]): readonly Placed[] {
   const partner = new Map(facts.map(({ path, facts: own }) => [path, own?.pointsTo ?? own?.id ?? '']));
   return inputs
     .map((input, at) => ({ input, at, by: partner.get(input.path ?? '') ?? '' }))
@@ -137,14 +107,17 @@ function besidePartners(
 /** The facts of every note of every set that an input belongs to. */
 async function factsOfSets(
   inputs: readonly Input[],
-  sets: NoteSets,
-  { cache, hashes, checkers, world }: Tools,
+  sets: SetFolders,
+  { cache, hashes, pool, world }: Tools,
 ): Promise<readonly FileFacts[]> {
-  // One note of each set is enough to find them all.
-  const oneOfEach = new Map(
-    inputs.flatMap(({ path }) => (path === null ? [] : [[sets.rootAround(path).folder, path]])),
+  const folders = new Map(
+    inputs.flatMap(({ path }) => {
+      if (path === null) return [];
+      const set = sets.setAt(dirname(path));
+      return [[set.folder, set] as const];
+    }),
   );
-  const paths = [...oneOfEach.values()].flatMap((path) => sets.notesAround(path));
+  const paths = [...folders.values()].flatMap((set) => sets.notesOf(set));
   const known = new Map<string, FileFacts['facts']>();
   if (cache !== undefined) {
     for (const path of paths) {
@@ -154,61 +127,12 @@ async function factsOfSets(
     }
   }
   const unknown = paths.filter((path) => !known.has(path));
+  const checkers = unknown.length === 0 ? [] : await pool.checkers();
   for (const { path, facts, hash } of await inBatches(unknown, checkers, (checker, batch) => checker.facts(batch))) {
     known.set(path, facts);
     if (hash !== null) cache?.keepFacts(hash, facts);
   }
   return paths.map((path) => ({ path, facts: known.get(path) ?? null, hash: null }));
-}
-
-/** For every input what its result depends on; undefined for standard input, which is never kept. */
-function keysOf(
-  inputs: readonly Input[],
-  sets: NoteSets,
-  facts: readonly FileFacts[],
-  { hashes, world, department }: { hashes: Hashes; world: World; department: string | undefined },
-): readonly (ResultKey | undefined)[] {
-  const byPath = new Map(facts.map((one) => [one.path, one.facts]));
-  const digests = new Map<string, string>();
-  const digestOf = (folder: string, path: string): string => {
-    const known = digests.get(folder);
-    if (known !== undefined) return known;
-    const digest = contentHash(JSON.stringify(sets.notesAround(path).map((note) => ordered(byPath.get(note) ?? null))));
-    digests.set(folder, digest);
-    return digest;
-  };
-  const day = today(world.now());
-  return inputs.map(({ path, file }) => {
-    const text = path === null ? null : hashes.of(path);
-    if (path === null || text === null) return undefined;
-    const own = departmentFile(path, sets, department, world);
-    const set = isNoteName(path) ? digestOf(sets.rootAround(path).folder, path) : '';
-    return { text, file, department: own === null ? '' : (hashes.of(own) ?? ''), set, today: day };
-  });
-}
-
-/** The name of the file apart, so that facts from the cache and facts just read are written alike. */
-function ordered(facts: FileFacts['facts']): unknown {
-  if (facts === null) return null;
-  const { file, ...rest } = facts;
-  return [file, rest];
-}
-
-/** The department file that counts for a note; null without any. */
-function departmentFile(path: string, sets: NoteSets, given: string | undefined, world: World): string | null {
-  if (given !== undefined) return resolve(world.folder, given);
-  const { folder, hasDepartment } = sets.rootAround(path);
-  return hasDepartment ? join(folder, DEPARTMENT_FILE) : null;
-}
-
-function departmentsOf(
-  inputs: readonly Input[],
-  sets: NoteSets,
-  given: string | undefined,
-  world: World,
-): readonly string[] {
-  const files = inputs.map(({ path }) => (path === null ? null : departmentFile(path, sets, given, world)));
-  return [...new Set(files.filter((file) => file !== null))];
 }
 
 function resultIn(
