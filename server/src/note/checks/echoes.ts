@@ -3,17 +3,23 @@ import type { Remark } from '../remark.ts';
 
 const IMPOSSIBLE = 'impossible-value';
 const UNUSUAL = 'unusual-value';
+const NO_KIND = 'record-kind-missing';
 
 /**
  * One slip, one remark. A value that the reader called impossible makes comparisons with it worthless, and a number
- * that a more telling check already asks about needs no second question for being unusual.
+ * that a more telling check already asks about needs no second question for being unusual. A head whose line “record”
+ * cannot be read is not missing it as well.
  */
 export function withoutEchoes(remarks: readonly Remark[]): Remark[] {
   const impossible = remarks.filter(({ check }) => check === IMPOSSIBLE);
   const unusual = remarks.filter(({ check }) => check === UNUSUAL);
-  if (impossible.length === 0 && unusual.length === 0) return [...remarks];
+  const withoutKind = remarks.find(({ check }) => check === NO_KIND);
+  if (impossible.length === 0 && unusual.length === 0 && withoutKind === undefined) return [...remarks];
+  const isToldAlready = remarks.some(({ check, message }) => check !== NO_KIND && message.includes('“record'));
   const kept = remarks.filter(
-    (remark) => remark.check === IMPOSSIBLE || !impossible.some(({ span }) => touches(remark, span)),
+    (remark) =>
+      !(remark === withoutKind && isToldAlready) &&
+      (remark.check === IMPOSSIBLE || !impossible.some(({ span }) => touches(remark, span))),
   );
   return kept.filter(
     (remark) =>

@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
+import { isPartlyUnread } from '../support/written.ts';
 import { listed } from '../support/words.ts';
 
 export const anaesthesiaDiffersFromPlan = operationCheck({
@@ -8,12 +9,12 @@ export const anaesthesiaDiffersFromPlan = operationCheck({
   summary: 'Another anaesthesia was given than planned, and nothing says why.',
   severity: 'warning',
   allowable: true,
-  run: ({ plan, anaesthesia }, say) => {
+  run: ({ plan, anaesthesia }, say, { reading }) => {
     const planned = plan?.anaesthesia;
     const given = anaesthesia?.kinds;
     if (planned === undefined || given === undefined || anaesthesia?.text !== undefined) return;
     const missing = planned.items.filter(({ value }) => !given.items.some((kind) => kind.value === value));
-    if (missing.length === 0 || given.items.length === 0) return;
+    if (missing.length === 0 || isPartlyUnread(reading, 'anaesthesia', 'kinds')) return;
     const [was, is] = [planned, given].map(({ items }) => listed(items.map(({ value }) => value)));
     say({
       at: given.$,

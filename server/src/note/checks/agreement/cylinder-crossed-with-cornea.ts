@@ -1,7 +1,7 @@
 import { asAxis, meridianDifference } from '../../calculations/angles.ts';
 import { operationCheck, type About } from '../check.ts';
 import { has } from '../support/course.ts';
-import { astigmatismOf } from '../support/measurements.ts';
+import { astigmatismOf, isNotSquare } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { dioptres, rounded } from '../support/words.ts';
 
@@ -26,6 +26,7 @@ export const cylinderCrossedWithCornea = operationCheck({
       Math.abs(refraction.value.cylinder) < LEAST
     )
       return;
+    if (isNotSquare(note.preop?.biometry)) return;
     if (has(note.diagnosis?.cataract, 'pseudophakia')) return;
     // A minus cylinder lies on the flat meridian, a plus cylinder on the steep one.
     const corrects = asAxis(refraction.value.axis + (refraction.value.cylinder < 0 ? 90 : 0));

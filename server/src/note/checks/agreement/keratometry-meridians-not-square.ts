@@ -1,10 +1,8 @@
 import { awayFromSquare } from '../../calculations/keratometry/meridians.ts';
 import { operationCheck, type About } from '../check.ts';
-import { keratometryOf } from '../support/measurements.ts';
+import { isNotSquare, keratometryOf } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
-
-const TOLERANCE = 10;
 
 export const keratometryMeridiansNotSquare = operationCheck({
   id: 'keratometry-meridians-not-square',
@@ -16,8 +14,8 @@ export const keratometryMeridiansNotSquare = operationCheck({
     const biometry = note.preop?.biometry;
     const keratometry = keratometryOf(biometry);
     if (keratometry === undefined || biometry?.k1 === undefined || biometry.k2 === undefined) return;
+    if (!isNotSquare(biometry)) return;
     const off = awayFromSquare(keratometry);
-    if (off <= TOLERANCE || keratometry.k1.power === keratometry.k2.power) return;
     say({
       at: biometry.k2,
       message: `Keratometry: the meridians of ${biometry.k1.text} and ${biometry.k2.text} are ${rounded(90 - off, 0)}° apart instead of 90°. Is an axis mistyped?`,

@@ -1,6 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
-import { differs, sameName, samePower } from '../support/lenses.ts';
+import { differs, lensInDoubt, sameName, samePower } from '../support/lenses.ts';
 import { inDepartment } from '../support/place.ts';
 
 export const lensDiffersFromList = operationCheck({
@@ -11,6 +11,7 @@ export const lensDiffersFromList = operationCheck({
   allowable: true,
   run: (note, say, context) => {
     const { department } = context;
+    if (lensInDoubt(note)) return;
     const lens = lensToHold(note);
     const listed = listedLens(department, lens);
     if (lens === undefined || listed === undefined || lens !== note.lens) return;

@@ -1,6 +1,7 @@
 import { nearest } from '@sideport/schemas';
 import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
+import { lensInDoubt } from '../support/lenses.ts';
 import { inDepartment } from '../support/place.ts';
 
 export const lensNotInList = operationCheck({
@@ -10,20 +11,25 @@ export const lensNotInList = operationCheck({
   severity: 'warning',
   allowable: true,
   run: (note, say, context) => {
-    const { department } = context;
+    const list = context.department?.lenses;
+    if (list === undefined || list.items.length === 0 || lensInDoubt(note)) return;
     const lens = lensToHold(note);
-    const list = department?.lenses;
-    if (lens?.model === undefined || list === undefined || list.items.length === 0) return;
-    if (listedLens(department, lens) !== undefined) return;
-    const near = nearest(
-      lens.model.value,
-      list.items.flatMap(({ model }) => (model === undefined ? [] : [model.value])),
-    );
-    say({
-      at: lens.model,
-      message: `Lens: ${lens.model.text} is not in the list of the department.${near === undefined ? '' : ` Is ${near} meant?`}`,
-      related: inDepartment('the list of lenses', list.$, context),
-    });
+    const planned = note.plan?.lens;
+    // A planned lens of the same name is the same slip.
+    const others = planned === undefined || planned.model?.value === lens?.model?.value ? [] : [planned];
+    for (const { model, maker } of [lens, ...others].filter((one) => one !== undefined)) {
+      if (model === undefined || listedLens(context.department, { model, ...(maker && { maker }) }) !== undefined)
+        continue;
+      const near = nearest(
+        model.value,
+        list.items.flatMap((one) => (one.model === undefined ? [] : [one.model.value])),
+      );
+      say({
+        at: model,
+        message: `Lens: ${model.text} is not in the list of the department.${near === undefined ? '' : ` Is ${near} meant?`}`,
+        related: inDepartment('the list of lenses', list.$, context),
+      });
+    }
   },
 });
 

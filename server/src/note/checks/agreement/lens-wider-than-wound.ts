@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { mainIncision } from '../support/course.ts';
+import { isPartlyUnread } from '../support/written.ts';
 import { related } from '../support/place.ts';
 
 export const lensWiderThanWound = operationCheck({
@@ -9,7 +10,7 @@ export const lensWiderThanWound = operationCheck({
     'The lens is said to have gone through a wider wound than was made, or the wound to have been enlarged to less.',
   severity: 'warning',
   allowable: true,
-  run: (note, say) => {
+  run: (note, say, { reading }) => {
     const main = mainIncision(note);
     const enlarged = main?.['enlarged-to'];
     const width = main?.width;
@@ -23,6 +24,7 @@ export const lensWiderThanWound = operationCheck({
       return;
     }
     const through = note.lens?.['injected-through'];
+    if (main !== undefined && isPartlyUnread(reading, ...main.$.path)) return;
     const widest = enlarged ?? width;
     if (through === undefined || through.value.amount <= widest.value.amount + 1e-9) return;
     say({

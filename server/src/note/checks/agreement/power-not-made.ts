@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
+import { lensInDoubt } from '../support/lenses.ts';
 import { inDepartment } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -11,6 +12,7 @@ export const powerNotMade = operationCheck({
   allowable: true,
   run: (note, say, context) => {
     const { department } = context;
+    if (lensInDoubt(note)) return;
     const lens = lensToHold(note);
     const powers = listedLens(department, lens)?.powers;
     if (lens?.power === undefined || powers?.from === undefined || powers.to === undefined) return;

@@ -1,7 +1,7 @@
 import { meridianDifference } from '../../calculations/angles.ts';
 import { operationCheck, type About } from '../check.ts';
 import { isToric } from '../support/course.ts';
-import { astigmatismOf } from '../support/measurements.ts';
+import { astigmatismOf, isNotSquare } from '../support/measurements.ts';
 import { related } from '../support/place.ts';
 import { rounded } from '../support/words.ts';
 
@@ -19,6 +19,7 @@ export const toricAxisOffSteepMeridian = operationCheck({
     const axis = plan?.lens?.axis ?? lens?.axis;
     const steep = astigmatismOf(preop?.biometry)?.axis;
     const k = preop?.biometry?.k1;
+    if (isNotSquare(preop?.biometry)) return;
     if (!isToric(kind?.value) || axis === undefined || steep === undefined || steep === null || k === undefined) return;
     const off = Math.abs(meridianDifference(axis.value.amount, steep));
     if (off <= ASK_FROM) return;

@@ -2,6 +2,7 @@ import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { listedLens } from '../support/department-lens.ts';
+import { lensInDoubt } from '../support/lenses.ts';
 import { inDepartment } from '../support/place.ts';
 
 const minus = composeNote(
@@ -17,6 +18,7 @@ export const minusLensWithoutOwnConstants = operationCheck({
   allowable: true,
   run: (note, say, context) => {
     const { department } = context;
+    if (lensInDoubt(note)) return;
     const lens = note.plan?.lens ?? note.lens;
     const listed = listedLens(department, lens);
     if (lens?.power === undefined || lens.power.value.amount >= 0 || listed === undefined) return;

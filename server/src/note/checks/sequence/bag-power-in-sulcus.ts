@@ -1,6 +1,7 @@
 import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
+import { differsFromVerified } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
 import { dioptres } from '../support/words.ts';
 
@@ -17,7 +18,9 @@ export const bagPowerInSulcus = operationCheck({
   summary: 'The lens lies in the sulcus with the power planned for the bag.',
   severity: 'warning',
   allowable: true,
-  run: ({ plan, lens }, say) => {
+  run: (note, say) => {
+    if (differsFromVerified(note)) return;
+    const { plan, lens } = note;
     const [planned, power, placed] = [plan?.lens?.power, lens?.power, lens?.placed];
     if (placed?.value !== 'sulcus' || planned === undefined || power === undefined) return;
     const less = lessInSulcus(planned.value.amount);

@@ -2,6 +2,7 @@ import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { longEye } from '../examples/scenarios.ts';
 import { longLength } from '../support/measurements.ts';
+import { isWritten } from '../support/written.ts';
 import { headOf, related } from '../support/place.ts';
 
 export const longEyeWithoutCounselling = operationCheck({
@@ -14,6 +15,12 @@ export const longEyeWithoutCounselling = operationCheck({
     const length = longLength(note, context);
     const { preop } = note;
     if (length === undefined || preop === undefined || preop.$.said['counselling']?.word === 'not recorded') return;
+    if (
+      preop.counselling === undefined &&
+      preop.$.said['counselling'] === undefined &&
+      isWritten(context.reading, ['preop', 'counselling'])
+    )
+      return;
     if (preop.counselling?.items.some(({ value }) => /retina|detach/iu.test(value)) === true) return;
     say({
       at: headOf(preop.counselling?.$ ?? preop.$.said['counselling'] ?? preop.$, context),

@@ -1,6 +1,7 @@
 import { operationCheck, type About } from '../check.ts';
 import { composeNote } from '../examples/compose.ts';
 import { tornCapsule } from '../examples/scenarios.ts';
+import { isContradicted } from '../support/torn.ts';
 import { related } from '../support/place.ts';
 
 const ring =
@@ -12,7 +13,8 @@ export const ringAfterUncontainedTear = operationCheck({
   summary: 'A tension ring was placed in a bag with a tear that is not contained.',
   severity: 'error',
   allowable: true,
-  run: ({ ring: used, 'capsule-state': state }, say) => {
+  run: (note, say) => {
+    const { ring: used, 'capsule-state': state } = note;
     if (used?.used?.value !== true || used.placed?.value === 'sulcus' || used.kind?.value === 'tension segment') return;
     if (used.result?.value === 'removed again') return;
     const tear =
@@ -22,6 +24,7 @@ export const ringAfterUncontainedTear = operationCheck({
           ? state.anterior
           : undefined;
     if (tear === undefined) return;
+    if (isContradicted(note, tear === state?.posterior ? 'posterior capsule rupture' : 'anterior capsule tear')) return;
     say({
       at: used.used,
       message: `Tension ring: it was used although the ${tear === state?.posterior ? 'posterior' : 'anterior'} capsule is “${tear.value}”: a ring drives such a tear on.`,

@@ -1,7 +1,9 @@
 import type { Operation } from '@sideport/schemas';
 import { operationCheck, type CheckContext, type About } from '../check.ts';
+import { complicationOf } from '../support/course.ts';
 import { longLength } from '../support/measurements.ts';
-import { inDepartment, headOf } from '../support/place.ts';
+import { looksAtRetina } from '../support/reviews.ts';
+import { inDepartment, headOf, related } from '../support/place.ts';
 import { suturesOf } from '../support/sutures.ts';
 
 const schedule = 'review-schedule:\n  - what: refraction\n    due: 4 weeks\n    when: always';
@@ -17,6 +19,9 @@ export const scheduledReviewMissing = operationCheck({
     if (reviews === undefined) return;
     for (const { what, due, when } of context.department?.['review-schedule']?.items ?? []) {
       if (what === undefined || !applies(when?.value, note, context)) continue;
+      // Those of the retina have checks of their own.
+      if (looksAtRetina({ what }) && (when?.value === 'long eye' || isVitreousLost(note))) continue;
+      const length = when?.value === 'long eye' ? longLength(note, context) : undefined;
       const words = what.value
         .toLowerCase()
         .split(/[^a-z]+/u)
@@ -28,7 +33,10 @@ export const scheduledReviewMissing = operationCheck({
       say({
         at: headOf(reviews.$, context),
         message: `Reviews: “${what.text}”${due === undefined ? '' : ` (${due.text})`} is planned here after such an operation, but is not among them.`,
-        related: inDepartment('the review schedule', what, context),
+        related: [
+          ...(length === undefined ? [] : [related(`axial length: ${length.text}`, length)]),
+          ...inDepartment('the review schedule', what, context),
+        ],
       });
     }
   },
@@ -46,7 +54,10 @@ export const aboutScheduledReviewMissing: About = () => ({
   },
 });
 
-/** Retina after a long eye or a complication has a check of its own. */
+function isVitreousLost(note: Operation): boolean {
+  return note['capsule-state']?.vitreous?.value === 'prolapsed' || complicationOf(note, 'vitreous loss') !== undefined;
+}
+
 function applies(when: string | undefined, note: Operation, context: CheckContext): boolean {
   if (when === 'long eye') return longLength(note, context) !== undefined;
   if (when === 'complication') return note.complications !== undefined;

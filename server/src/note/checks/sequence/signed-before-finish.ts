@@ -1,5 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
-import { minuteOf } from '../support/clock.ts';
+import { minuteOf, outOfLine, timesOf } from '../support/clock.ts';
 import { dayOf } from '../support/dates.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
@@ -12,7 +12,7 @@ export const signedBeforeFinish = operationCheck({
   allowable: false,
   run: (note, say, context) => {
     const { date, finish, signed } = note;
-    if (dateInDoubt(note, context)) return;
+    if (dateInDoubt(note, context) || outOfLine(timesOf(note)).length > 0) return;
     for (const { at } of signed?.items ?? []) {
       if (at === undefined || date === undefined) continue;
       const day = dayOf(at.value);

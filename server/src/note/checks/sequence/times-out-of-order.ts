@@ -2,8 +2,8 @@ import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { minuteOf, outOfLine, timesOf, type TimedEvent } from '../support/clock.ts';
 
-/** An operation that runs past midnight begins late in the evening. */
 const LATE_EVENING = 20 * 60;
+const EARLY_MORNING = 5 * 60;
 
 export const timesOutOfOrder = operationCheck({
   id: 'times-out-of-order',
@@ -13,7 +13,7 @@ export const timesOutOfOrder = operationCheck({
   allowable: true,
   run: (note, say) => {
     const events = timesOf(note);
-    if (events.some(({ at }) => minuteOf(at.value) >= LATE_EVENING)) return;
+    if (isPastMidnight(events)) return;
     for (const event of outOfLine(events)) {
       const neighbour = disagreeing(event, events);
       if (neighbour === undefined) continue;
@@ -44,6 +44,12 @@ export const aboutTimesOutOfOrder: About = () => ({
   faulty: { note: 'safety:\n  time-out:\n    time: 10:11' },
   sound: { note: 'safety:\n  time-out:\n    time: 10:04' },
 });
+
+/** An operation that began late in the evening and ended after midnight: the clock starts again. */
+function isPastMidnight(events: readonly TimedEvent[]): boolean {
+  const minutes = events.map(({ at }) => minuteOf(at.value));
+  return minutes.some((minute) => minute >= LATE_EVENING) && minutes.some((minute) => minute < EARLY_MORNING);
+}
 
 /** The nearest event that stands on the wrong side of this one. */
 function disagreeing(event: TimedEvent, events: readonly TimedEvent[]): TimedEvent | undefined {

@@ -1,5 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { isToric } from '../support/course.ts';
+import { isContradicted } from '../support/torn.ts';
 import { related } from '../support/place.ts';
 
 const torn =
@@ -13,11 +14,14 @@ export const toricLensInTornBag = operationCheck({
   summary: 'A toric lens was implanted although the capsule does not hold it firmly.',
   severity: 'warning',
   allowable: true,
-  run: ({ lens, 'capsule-state': state }, say) => {
+  run: (note, say) => {
+    const { lens, 'capsule-state': state } = note;
     if (lens?.kind === undefined || !isToric(lens.kind.value)) return;
     const against = [
-      state?.posterior?.value === 'torn' ? ['the posterior capsule is torn', state.posterior] : undefined,
-      state?.anterior?.value === 'torn, uncontained'
+      state?.posterior?.value === 'torn' && !isContradicted(note, 'posterior capsule rupture')
+        ? ['the posterior capsule is torn', state.posterior]
+        : undefined,
+      state?.anterior?.value === 'torn, uncontained' && !isContradicted(note, 'anterior capsule tear')
         ? ['the anterior capsule is torn, uncontained', state.anterior]
         : undefined,
       lens.placed?.value === 'sulcus' ? ['it lies in the sulcus', lens.placed] : undefined,

@@ -1,5 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
-import { implantedLens } from '../support/lenses.ts';
+import { implantedLens, lensInDoubt } from '../support/lenses.ts';
 import { othersWith, placeIn } from '../support/others.ts';
 
 export const lotOfTwoModels = operationCheck({
@@ -9,6 +9,7 @@ export const lotOfTwoModels = operationCheck({
   severity: 'warning',
   allowable: true,
   run: (note, say, context) => {
+    if (lensInDoubt(note)) return;
     const { lot, model } = implantedLens(note) ?? {};
     if (lot === undefined || model === undefined) return;
     const other = othersWith(context, 'lensLot', lot.value).find(

@@ -55,3 +55,14 @@ export function isOtherLens(note: Operation): boolean {
     differs(planned?.kind, lens?.kind, (a, b) => a === b)
   );
 }
+
+/**
+ * Model or power are told in two ways without a reason: that is remarked, and the lens is not held against lists and
+ * rules of thumb as well.
+ */
+export function lensInDoubt(note: Operation): boolean {
+  if (differsFromVerified(note)) return true;
+  const [lens, planned] = [implantedLens(note), plannedLens(note)];
+  if (lens?.['changed-because'] !== undefined) return false;
+  return isOtherLens(note) || differs(planned?.power, lens?.power, samePower);
+}

@@ -1,5 +1,5 @@
 import type { Field, Operation, Quantity, Site } from '@sideport/schemas';
-import type { Keratometry } from '../../calculations/keratometry/meridians.ts';
+import { awayFromSquare, type Keratometry } from '../../calculations/keratometry/meridians.ts';
 import type { Site as SiteWord } from '../../calculations/position/site.ts';
 import type { Eye, Vector } from '../../calculations/quantities.ts';
 import { corneaOf, type Cornea } from '../../computing/corneas.ts';
@@ -36,6 +36,18 @@ export function astigmatismOf(measured: Measured | undefined): Vector | undefine
   if (measured === undefined) return undefined;
   const { astigmatism } = corneaFrom(measured);
   return astigmatism.ok ? astigmatism.value : undefined;
+}
+
+const SQUARE_WITHIN = 10;
+
+/** Whether the two meridians are far from square: that is asked about, and nothing else is concluded from them. */
+export function isNotSquare(measured: Measured | undefined): boolean {
+  const keratometry = keratometryOf(measured);
+  return (
+    keratometry !== undefined &&
+    keratometry.k1.power !== keratometry.k2.power &&
+    awayFromSquare(keratometry) > SQUARE_WITHIN
+  );
 }
 
 /** Dial position of a place on the eye; undefined for the surgeon's own clock when the seat is not known. */

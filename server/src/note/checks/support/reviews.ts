@@ -6,7 +6,7 @@ type Review = NonNullable<Operation['reviews']>['items'][number];
 
 const RETINA = /retina|fundus|periphery|vitreo/iu;
 
-export function looksAtRetina({ what }: Review): boolean {
+export function looksAtRetina({ what }: Pick<Review, 'what'>): boolean {
   return what !== undefined && RETINA.test(what.value);
 }
 

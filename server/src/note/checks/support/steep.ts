@@ -2,7 +2,7 @@ import { asAxis, meridianDifference } from '../../calculations/angles.ts';
 import type { Field, Operation, Site } from '@sideport/schemas';
 import type { CheckContext } from '../check.ts';
 import { mainIncision } from './course.ts';
-import { astigmatismOf, positionOn } from './measurements.ts';
+import { astigmatismOf, isNotSquare, positionOn } from './measurements.ts';
 
 const TOLERANCE = 10;
 
@@ -25,7 +25,7 @@ export function incisionOffSteep(note: Operation, context: CheckContext): OffSte
   const field = mainIncision(note)?.at ?? planned?.at;
   const steep = astigmatismOf(note.preop?.biometry)?.axis;
   if (planned?.['on-steep-meridian']?.value !== true || field === undefined || note.eye === undefined) return undefined;
-  if (steep === undefined || steep === null) return undefined;
+  if (steep === undefined || steep === null || isNotSquare(note.preop?.biometry)) return undefined;
   const position = positionOn(field.value, note.eye.value, note.seat);
   if (position === undefined) return undefined;
   const off = Math.abs(meridianDifference(position, steep));

@@ -30,3 +30,8 @@ function remarkedOn({ remarks, text }: NoteReading, path: Path): boolean {
     return new RegExp(`^[\\s-]*${name}(?![\\w-])`, 'u').test(line);
   });
 }
+
+/** Whether the reader could not read something at a path or below it: what is left of it must not be compared. */
+export function isPartlyUnread({ remarks }: NoteReading, ...path: Path): boolean {
+  return remarks.some((remark) => remark.severity === 'error' && path.every((step, i) => remark.path[i] === step));
+}
