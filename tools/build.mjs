@@ -20,12 +20,26 @@ const bundles = [
     ...browser,
     format: 'iife',
   },
+  { from: 'server/src/language-server/dictation-part.ts', to: 'server/dist/dictation.cjs', ...node },
+  {
+    from: 'server/src/language-server/dictation-part.ts',
+    to: 'server/dist/dictation.worker.js',
+    ...browser,
+    format: 'iife',
+    globalName: 'sideportDictation',
+  },
   { from: 'client/src/extension.ts', to: 'client/dist/extension.cjs', ...node },
   { from: 'client/src/extension.browser.ts', to: 'client/dist/extension.browser.js', ...browser, format: 'cjs' },
   { from: 'client/src/picture/page.ts', to: 'client/dist/picture-page.js', ...browser, format: 'iife' },
 ];
 // The extension carries its own copies of the servers, so that it needs nothing beside itself.
-const carried = ['language-server.cjs', 'language-server.worker.js', 'check-pages.json'];
+const carried = [
+  'language-server.cjs',
+  'language-server.worker.js',
+  'dictation.cjs',
+  'dictation.worker.js',
+  'check-pages.json',
+];
 
 async function bundle({ from, to, ...options }) {
   const result = await build({

@@ -82,6 +82,7 @@ export class TestEditor {
       later: (work) => void setImmediate(() => setImmediate(work)),
       files: memoryFiles(setting.files ?? {}),
       checkPages: async () => JSON.stringify(checkPages()),
+      dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).dictation,
       today: () => '2031-03-20',
     };
     startNoteServer(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), runtime);

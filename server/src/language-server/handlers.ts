@@ -1,5 +1,6 @@
 import type { Connection, TextDocumentIdentifier } from 'vscode-languageserver';
 import type { ClientCan } from './client-can.ts';
+import type { DictationLoader } from './dictation-loader.ts';
 import type { Guard } from './guard.ts';
 import type { NoteBook, OpenNote } from './note-book.ts';
 import type { Settings } from './settings.ts';
@@ -10,6 +11,7 @@ export interface Server {
   readonly guard: Guard;
   readonly notes: NoteBook;
   readonly settings: Settings;
+  readonly dictation: DictationLoader;
   readonly today: () => string;
   /** The page of a check as Markdown; undefined when there is no such check, or the pages cannot be had. */
   readonly checkPage: (check: string) => Promise<string | undefined>;

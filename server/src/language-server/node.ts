@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createConnection } from 'vscode-languageserver/node';
+import type { Dictation } from '../note/dictation/dictation.ts';
 import { diskFiles } from './disk-files.ts';
 import { dateText } from './runtime.ts';
 import { startNoteServer } from './start-server.ts';
@@ -14,5 +15,6 @@ startNoteServer(createConnection(), {
   later: (work) => setImmediate(() => setImmediate(work)),
   files: diskFiles,
   checkPages: () => readFile(join(__dirname, 'check-pages.json'), 'utf8'),
+  dictation: async () => (require(join(__dirname, 'dictation.cjs')) as { readonly dictation: Dictation }).dictation,
   today: () => dateText(new Date()),
 });

@@ -1,6 +1,7 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Around } from '../note/editing/around.ts';
 import { computeNote, type ComputedNote } from '../note/computing/compute-note.ts';
+import type { Dictation } from '../note/dictation/dictation.ts';
 import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
 import { contextOf, reviewReading, type Review, type Surroundings } from '../note/review.ts';
@@ -32,6 +33,7 @@ interface Known {
     readonly set: LiveSet | null;
     readonly revision: number;
     readonly today: string;
+    readonly dictation: Dictation | null;
   };
 }
 
@@ -41,6 +43,8 @@ export class NoteBook {
   readonly #today: () => string;
   readonly #known = new Map<string, Known>();
   sets: NoteSets | undefined;
+  /** What understands dictations, once it is loaded. */
+  dictation: Dictation | null = null;
 
   constructor(documents: OpenDocuments, today: () => string) {
     this.#documents = documents;
@@ -90,7 +94,10 @@ export class NoteBook {
   }
 
   #surroundings(uri: string, set: LiveSet | null): Surroundings {
+    const reading = this.#known.get(decoded(uri))?.reading;
+    const dictated = reading?.kind === 'operation' && reading.note.dictation !== undefined;
     return {
+      dictation: dictated ? this.dictation : null,
       department: set?.department ?? null,
       set,
       file: set === null ? null : nameWithin(uri, set.root),
@@ -99,9 +106,13 @@ export class NoteBook {
   }
 }
 
-function currentReview(known: Known, set: LiveSet | null, { today }: Surroundings): Review | undefined {
+function currentReview(known: Known, set: LiveSet | null, { today, dictation }: Surroundings): Review | undefined {
   const { reviewed } = known;
-  const isCurrent = reviewed?.set === set && reviewed.revision === (set?.revision ?? 0) && reviewed.today === today;
+  const isCurrent =
+    reviewed?.set === set &&
+    reviewed.revision === (set?.revision ?? 0) &&
+    reviewed.today === today &&
+    reviewed.dictation === (dictation ?? null);
   return isCurrent ? reviewed.review : undefined;
 }
 
@@ -109,7 +120,13 @@ function reviewOf(known: Known, set: LiveSet | null, surroundings: Surroundings)
   const current = currentReview(known, set, surroundings);
   if (current !== undefined) return current;
   const review = reviewReading(known.reading, surroundings);
-  known.reviewed = { review, set, revision: set?.revision ?? 0, today: surroundings.today ?? '' };
+  known.reviewed = {
+    review,
+    set,
+    revision: set?.revision ?? 0,
+    today: surroundings.today ?? '',
+    dictation: surroundings.dictation ?? null,
+  };
   return review;
 }
 

@@ -1,3 +1,4 @@
+import type { Dictation } from '../note/dictation/dictation.ts';
 import type { Later } from './latest-wins.ts';
 
 /** What the server needs from where it runs; a process and a web worker differ in nothing else. */
@@ -10,6 +11,11 @@ export interface Runtime {
    * are read when first asked for. Undefined where there is no disk: then the editor is asked, if it can answer.
    */
   readonly checkPages?: (() => Promise<string>) | undefined;
+  /**
+   * Loads what understands dictations, which stands beside the server as a program of its own. `address` is where the
+   * editor has it, for a runtime that has no folder of its own.
+   */
+  readonly dictation?: ((address: string | null) => Promise<Dictation | null>) | undefined;
   /** Year-month-day, where the surgeon is. */
   readonly today: () => string;
 }

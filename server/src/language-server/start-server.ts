@@ -9,6 +9,7 @@ import {
 import { checkPageOf } from './check-pages.ts';
 import { clientCan, type ClientCan } from './client-can.ts';
 import { diagnosticsOf } from './diagnostics.ts';
+import { DictationLoader } from './dictation-loader.ts';
 import { editorFiles, filesOf } from './editor-files.ts';
 import { codeActionKinds, codeActions } from './features/code-actions.ts';
 import { completion, completionTriggers } from './features/completion.ts';
@@ -49,12 +50,14 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const documents = new OpenDocuments();
   const notes = new NoteBook(documents, runtime.today);
   const settings = new Settings(connection);
+  const dictation = new DictationLoader(connection, runtime, () => can.files);
   let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
   const server: Server = {
     connection,
     guard: guardWith(log),
     notes,
     settings,
+    dictation,
     today: runtime.today,
     checkPage: checkPageOf(connection, runtime, () => can.files),
     can: () => can,
@@ -68,6 +71,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     // First what the others know of it, so that no review is made from what it said before.
     const reading = notes.reading(uri);
     const set = notes.sets?.of(uri) ?? null;
+    if (dictation.isMissingFor(reading)) void loadDictation();
     if (reading !== undefined && set?.noteChanged(uri, reading) === true) tellOthers(uri, set);
     const note = notes.note(uri);
     if (note === undefined) return;
@@ -76,6 +80,13 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     if (!onlyNews || said.get(uri) !== words)
       void connection.sendDiagnostics({ uri, version: note.version, diagnostics });
     said.set(uri, words);
+  }
+
+  /** Notes with a dictation are checked again once it is understood. */
+  async function loadDictation(): Promise<void> {
+    if (notes.dictation !== null) return;
+    notes.dictation = await dictation.load();
+    if (notes.dictation !== null) setChanged();
   }
 
   /** Notes of a set that are open are checked again when one of them says something that concerns the others. */

@@ -3,11 +3,13 @@ import {
   type CodeAction,
   type CodeActionParams,
   type Diagnostic,
+  type Range,
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { Action } from '../../note/editing/actions/action.ts';
 import { actionsAt } from '../../note/editing/actions/all-actions.ts';
+import type { DictationOffer } from '../../note/dictation/offers.ts';
 import { folderOf, nameOf, NOTE_ENDING } from '../addresses.ts';
 import type { ClientCan } from '../client-can.ts';
 import { carried, diagnosticsOf, SOURCE, type CarriedFix } from '../diagnostics.ts';
@@ -24,7 +26,7 @@ export const codeActionKinds = [
 
 export function codeActions(server: Server): void {
   server.connection.onCodeAction(
-    forNote<CodeActionParams, CodeAction[]>(server, 'textDocument/codeAction', [], (note, params) => {
+    forNote<CodeActionParams, CodeAction[]>(server, 'textDocument/codeAction', [], async (note, params) => {
       const can = server.can();
       if (!can.codeActions) return [];
       const { only, diagnostics } = params.context;
@@ -33,6 +35,7 @@ export function codeActions(server: Server): void {
         ...actionsAt(note.around, note.lines.offsetAt(params.range.start)).flatMap((action) =>
           rewrite(action, note, can),
         ),
+        ...(await dictated(server, note, params.range)),
         ...(only?.some((kind) => kind.startsWith(CodeActionKind.SourceFixAll)) === true ? fixAll(note, can) : []),
       ];
       return all.filter(
@@ -40,6 +43,47 @@ export function codeActions(server: Server): void {
       );
     }),
   );
+}
+
+/** What the dictation, or selected words, give to the fields. A selection is reason enough to load what understands it. */
+async function dictated({ dictation, can }: Server, note: OpenNote, range: Range): Promise<CodeAction[]> {
+  const span = { start: note.lines.offsetAt(range.start), end: note.lines.offsetAt(range.end) };
+  const wanted = dictation.isMissingFor(note.reading) || span.end - span.start >= SHORTEST_DICTATION;
+  const understood = wanted ? await dictation.load() : dictation.ready;
+  const offers = understood?.offers(note.reading, span) ?? [];
+  return offers.flatMap(({ title, parts, preview }): CodeAction[] => {
+    if (preview && !can().confirmEdits) return [];
+    const kind = CodeActionKind.RefactorRewrite;
+    if (!preview)
+      return [
+        {
+          title,
+          kind,
+          edit: editOf(
+            note,
+            parts.flatMap(({ edits }) => textEdits(edits, note)),
+            can(),
+          ),
+        },
+      ];
+    return [{ title, kind, edit: confirmedEdit(note, parts) }];
+  });
+}
+
+/** Fewer characters are no dictation. */
+const SHORTEST_DICTATION = 12;
+
+/** An edit whose parts the editor shows before it makes them, each to be ticked. */
+function confirmedEdit({ uri, version, lines }: OpenNote, parts: DictationOffer['parts']): WorkspaceEdit {
+  const edits = parts.flatMap((part, at) =>
+    part.edits.map(({ span, text }) => ({ range: lines.rangeOf(span), newText: text, annotationId: `part-${at}` })),
+  );
+  return {
+    documentChanges: [{ textDocument: { uri, version }, edits }],
+    changeAnnotations: Object.fromEntries(
+      parts.map(({ label }, at) => [`part-${at}`, { label, needsConfirmation: true }]),
+    ),
+  };
 }
 
 function fixes(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): CodeAction[] {

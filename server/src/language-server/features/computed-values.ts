@@ -18,7 +18,9 @@ export function computedValues(server: Server): void {
       const { besideLines } = await server.settings.of(note.uri);
       if (!besideLines) return [];
       const [start, end] = [note.lines.offsetAt(range.start), note.lines.offsetAt(range.end)];
-      return valuesBeside(note.reading, note.computed)
+      const progress = note.around.surroundings.dictation?.progress(note.reading);
+      const dictated = progress === undefined ? [] : [{ ...progress, explanations: [] }];
+      return [...valuesBeside(note.reading, note.computed), ...dictated]
         .filter(({ at }) => at >= start && at <= end)
         .map((beside) => hintOf(beside, note));
     }),

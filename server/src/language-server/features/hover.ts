@@ -1,5 +1,6 @@
 import { MarkupKind, type Hover, type HoverParams } from 'vscode-languageserver';
 import { explainAt } from '../../note/editing/explain.ts';
+import { pathAt } from '../../note/editing/spots.ts';
 import { markdownExplanation, plainExplanation } from '../../note/editing/explanation-text.ts';
 import { forNote, type Server } from '../handlers.ts';
 
@@ -9,12 +10,15 @@ export function hover(server: Server): void {
       const offset = note.lines.offsetAt(position);
       const explanation = explainAt(note.reading, note.computed, offset);
       if (explanation === undefined) return null;
+      const { dictation } = note.around.surroundings;
+      const words = dictation?.wordsFor(note.reading, pathAt(note.reading.tree, note.reading.kind, offset));
+      const whole = words === undefined ? explanation : { ...explanation, dictated: words };
       const markdown = server.can().markdownHover;
       return {
         range: note.lines.rangeOf(explanation.span),
         contents: {
           kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText,
-          value: markdown ? markdownExplanation(explanation) : plainExplanation(explanation),
+          value: markdown ? markdownExplanation(whole) : plainExplanation(whole),
         },
       };
     }),

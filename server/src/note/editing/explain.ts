@@ -15,6 +15,8 @@ export interface Explanation {
   readonly expects: readonly string[];
   readonly computed: readonly ComputedExplanation[];
   readonly source?: string;
+  /** The words of the dictation that the value came from. */
+  readonly dictated?: string;
 }
 
 export interface ComputedExplanation {

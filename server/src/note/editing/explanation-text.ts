@@ -17,9 +17,10 @@ export function markdownExplanation(explanation: Explanation): string {
 type Write = (words: string) => string;
 
 function paragraphs(explanation: Explanation, write: Write, strong: Write): readonly string[] {
-  const { title, meaning, expects, computed, source } = explanation;
+  const { title, meaning, expects, computed, source, dictated } = explanation;
   return [
     `${strong(title)}: ${write(meaning)}`,
+    ...(dictated === undefined ? [] : [write(`Dictated as ${dictated}.`)]),
     ...(expects.length === 0 ? [] : [write(expects.join(' '))]),
     ...computed.flatMap(({ says, rests, cautions }) => [
       ...(says === '' ? [] : [strong(says)]),

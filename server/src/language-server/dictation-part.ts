@@ -1,0 +1,2 @@
+/** The phrase table and its engine as a program of their own beside the server: loaded when a note holds a dictation. */
+export { dictation } from '../note/dictation/dictation.ts';
