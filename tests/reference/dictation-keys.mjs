@@ -293,7 +293,10 @@ function translate(value, piece, context) {
         : undefined;
     case 'drugs.dose':
       if (entry('route') !== 'intracameral' || entry('purpose') !== 'antibiotic') return undefined;
-      return [/mg$/u.test(text) ? 'drug.intracameral_antibiotic_mg' : 'drug.intracameral_antibiotic_ml', number(text)];
+      return [
+        text.endsWith('mg') ? 'drug.intracameral_antibiotic_mg' : 'drug.intracameral_antibiotic_ml',
+        number(text),
+      ];
     case 'closure.hydration':
       return ['wound.hydrated', yes(text)];
     case 'closure.leak-test':
@@ -318,7 +321,7 @@ function translate(value, piece, context) {
     case 'after-care.drops.regimen': {
       const kind = entry('kind');
       if (kind !== 'steroid' && kind !== 'antibiotic') return undefined;
-      if (/^for /u.test(text)) {
+      if (text.startsWith('for ')) {
         const length = days(text);
         return length === undefined || length % 7 !== 0 ? undefined : ['postop.drops_weeks', length / 7];
       }
@@ -384,7 +387,15 @@ export function toNeutral(result) {
       const [key, translated] = found;
       keyed.push({ start: piece.start, end: piece.end });
       if (value.state === 'unresolved') flags.push({ key, reason: value.because });
-      else fields.push({ key, value: translated, start: piece.start, end: piece.end, state: value.state, rank: rankOf(value, context) });
+      else
+        fields.push({
+          key,
+          value: translated,
+          start: piece.start,
+          end: piece.end,
+          state: value.state,
+          rank: rankOf(value, context),
+        });
     }
   }
   for (const { path, because } of result.conflicts) {
@@ -401,7 +412,7 @@ export function toNeutral(result) {
   return {
     fields: merged.fields,
     flags: unique(flags),
-    unmatched: [...result.unmatched.map(({ start, end }) => ({ start, end })), ...stray, ...dropped].sort(
+    unmatched: [...result.unmatched.map(({ start, end }) => ({ start, end })), ...stray, ...dropped].toSorted(
       (a, b) => a.start - b.start,
     ),
   };
@@ -464,7 +475,7 @@ function merge(fields) {
   const byKey = new Map();
   const dropped = [];
   const out = [];
-  const ordered = [...fields].sort((a, b) => a.start - b.start);
+  const ordered = fields.toSorted((a, b) => a.start - b.start);
   for (const field of ordered) {
     const known = byKey.get(field.key);
     if (lists.has(field.key)) {
