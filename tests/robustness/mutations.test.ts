@@ -1,76 +1,88 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Edit } from '../../server/src/note/remark.ts';
-import { reviewNote } from '../../server/src/note/review.ts';
+import { readNote } from '../../server/src/note/reading/read-note.ts';
+import { reviewNote, type Review } from '../../server/src/note/review.ts';
+import type { Edit, Remark } from '../../server/src/note/remark.ts';
 import { mutate, seeded } from './mutate.ts';
 
-const samples = ['samples/sound', 'samples/faulty'].flatMap((folder) =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.opnote.yaml'))
-    .map((name) => readFileSync(`${folder}/${name}`, 'utf8')),
+const MUTATIONS = 10_000;
+const PARTS = 10;
+/** Longer than any of these notes takes on the slowest machine: what takes this long does not end. */
+const HANGS = 300_000;
+
+const notes = ['samples/sound', 'samples/faulty'].flatMap((folder) =>
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.opnote.yaml'))
+    .map((file) => readFileSync(`${folder}/${file}`, 'utf8')),
 );
-const today = '2031-12-31';
+const department = readNote(readFileSync('samples/sound/sideport.yaml', 'utf8'), 'department');
+const surroundings = {
+  department: department.kind === 'department' ? department.note : null,
+  today: '2026-03-20',
+  file: 'note.opnote.yaml',
+};
 
-/** The text after edits; the last one first, so that offsets stay right. */
-function applied(text: string, edits: readonly Edit[]): string {
-  return edits
-    .toSorted((a, b) => b.span.start - a.span.start)
-    .reduce((after, { span, text: put }) => after.slice(0, span.start) + put + after.slice(span.end), text);
-}
-
-/** What is wrong with the review of a text, in words; empty when nothing is. */
-function broken(text: string): string[] {
-  const review = reviewNote(text, { today });
-  const outside = [...review.remarks, ...review.computed.values].filter(
-    ({ span }) => !(span.start >= 0 && span.start < span.end && span.end <= text.length),
-  );
+/** What is wrong with a review, in words; empty when nothing is. */
+function faultsOf(text: string, review: Review): string[] {
+  const places = review.remarks.flatMap((remark) => [remark, ...remark.related.filter((at) => at.file === undefined)]);
+  const outside = [...places, ...review.computed.values].filter(({ span }) => !isInside(text, span));
   const crashed = review.remarks.filter(({ check }) => check === 'note-not-fully-checked');
-  return [...outside, ...crashed].map((what) => JSON.stringify(what).slice(0, 300));
+  return [
+    ...outside.map(({ span }) => `a place from ${span.start} to ${span.end} of ${text.length}`),
+    ...crashed.map(({ message }) => message),
+    ...review.remarks.flatMap((remark) => remark.fixes.flatMap(({ edits }) => faultsOfEdits(text, edits))),
+    ...safeFixes(review.remarks).flatMap((edits) => faultsAfter(text, edits)),
+  ];
 }
 
-describe('10,000 seeded mutations of the samples', () => {
-  test.each(Array.from({ length: 10 }, (_, batch) => [batch]))(
-    'batch %i: nothing throws, no check crashes, every span is inside the text and not empty',
-    (batch) => {
-      const random = seeded(4170 + batch);
-      for (let i = 0; i < 1000; i++) {
-        const text = mutate(samples[(batch + i) % samples.length] ?? '', random);
-        if (text === '') continue;
-        const faults = broken(text);
-        if (faults.length > 0) expect({ text, faults }).toEqual({ text, faults: [] });
-      }
-    },
-    120_000,
-  );
+function isInside(text: string, { start, end }: { readonly start: number; readonly end: number }): boolean {
+  return start >= 0 && start < end && end <= text.length;
+}
 
-  test('the same text gets the same answer twice', () => {
-    const random = seeded(97);
-    for (let i = 0; i < 150; i++) {
-      const text = mutate(samples[i % samples.length] ?? '', random);
-      const first = JSON.stringify(reviewNote(text, { today }));
-      if (first !== JSON.stringify(reviewNote(text, { today }))) expect(text).toBe('answered the same twice');
-    }
-  }, 120_000);
+function faultsOfEdits(text: string, edits: readonly Edit[]): string[] {
+  return edits.filter(({ span }) => span.start > span.end || span.end > text.length).map(() => 'an edit outside');
+}
 
-  test('a safe fix takes its remark away and leaves a note that is read as well as before', () => {
-    const random = seeded(31);
-    let fixed = 0;
-    for (let i = 0; i < 900; i++) {
-      const text = mutate(samples[i % samples.length] ?? '', random);
-      const before = reviewNote(text, { today });
-      for (const remark of before.remarks) {
-        const fix = remark.fixes.find(({ safety }) => safety === 'safe');
-        if (fix === undefined) continue;
-        fixed++;
-        const after = reviewNote(applied(text, fix.edits), { today });
-        const same = (checks: typeof after.remarks) => checks.filter(({ check }) => check === remark.check).length;
-        const unreadable = (checks: typeof after.remarks) =>
-          checks.filter(({ check }) => check === 'text-not-readable').length;
-        if (same(after.remarks) >= same(before.remarks) || unreadable(after.remarks) > unreadable(before.remarks)) {
-          expect({ text, fix, remark: remark.message }).toBe('mended');
+function safeFixes(remarks: readonly Remark[]): (readonly Edit[])[] {
+  return remarks.flatMap(({ fixes }) => fixes.filter(({ safety }) => safety === 'safe').map(({ edits }) => edits));
+}
+
+/** A safe fix leaves a note in which no more is unreadable than before, and of a readable note all that was read. */
+function faultsAfter(text: string, edits: readonly Edit[]): string[] {
+  const fixed = edits
+    .toSorted((a, b) => b.span.start - a.span.start)
+    .reduce((before, { span, text: put }) => before.slice(0, span.start) + put + before.slice(span.end), text);
+  const [before, after] = [readNote(text), readNote(fixed)];
+  const isWhole = before.tree.faults.length > 0 || after.values.length >= before.values.length;
+  if (after.tree.faults.length <= before.tree.faults.length && isWhole) return [];
+  return [`a safe fix breaks the note: ${JSON.stringify(edits)}`];
+}
+
+describe(`${MUTATIONS} damaged samples`, () => {
+  test.each(Array.from({ length: PARTS }, (_, part) => part))(
+    'part %i: no throw, no hang, every place inside the text, the same answer twice, safe fixes leave a readable note',
+    (part) => {
+      const random = seeded(41 + part);
+      const faults: string[] = [];
+      for (let i = 0; i < MUTATIONS / PARTS; i++) {
+        const text = mutate(notes[i % notes.length] ?? '', random);
+        const review = reviewNote(text, surroundings);
+        faults.push(...faultsOf(text, review).map((fault) => `note ${i}: ${fault}`));
+        if (i % 5 === 0 && JSON.stringify(reviewNote(text, surroundings)) !== JSON.stringify(review)) {
+          faults.push(`note ${i}: another answer the second time`);
         }
       }
-    }
-    expect(fixed).toBeGreaterThan(20);
-  }, 120_000);
+      expect(faults).toEqual([]);
+    },
+    HANGS,
+  );
+
+  test('the damage is real: most of it is remarked on', () => {
+    const random = seeded(7);
+    const sound = notes[0] ?? '';
+    const silent = Array.from({ length: 200 }, () => mutate(sound, random)).filter(
+      (text) => reviewNote(text, surroundings).remarks.length === 0,
+    );
+    expect(silent.length).toBeLessThan(100);
+  });
 });
