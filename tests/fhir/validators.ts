@@ -9,7 +9,7 @@ import { schemaFaults } from './schema-check.ts';
 const fhir = new Fhir(new ParseConformance(true, Versions.R4));
 
 /** What the package `fhir` says: required elements and required codes. Value sets it does not hold are only warned of. */
-export function packageFaults(bundle: JsonObject): readonly string[] {
+function packageFaults(bundle: JsonObject): readonly string[] {
   return [bundle, ...resources(bundle)].flatMap((one) => {
     const { messages } = fhir.validate(one, { errorOnUnexpected: true });
     return messages

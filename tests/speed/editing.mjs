@@ -72,7 +72,7 @@ const at = (values, share) =>
 for (const { name, wall, processor, hover, complete, missed } of figures) {
   const shown = (values) => `${at(values, 0.5).toFixed(2)} ms, p95 ${at(values, 0.95).toFixed(2)}`;
   console.log(
-    `${name}: edit to diagnostics ${shown(wall)}; processor ${at(processor, 0.5).toFixed(2)} ms; hover after an edit ${shown(hover)}; completion ${shown(complete)}; missed or stale answers ${missed}`,
+    `${String(name)}: edit to diagnostics ${shown(wall)}; processor ${at(processor, 0.5).toFixed(2)} ms; hover after an edit ${shown(hover)}; completion ${shown(complete)}; missed or stale answers ${missed}`,
   );
 }
 const [ours, theirs] = figures;

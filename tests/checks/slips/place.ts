@@ -12,7 +12,7 @@ export function replaced({ text }: Subject, span: Span, by: string): string {
   return text.slice(0, span.start) + by + text.slice(span.end);
 }
 
-export function pathOf({ field }: ReadValue): string {
+function pathOf({ field }: ReadValue): string {
   return field.path.filter((step) => typeof step === 'string').join('.');
 }
 
