@@ -79,11 +79,12 @@ test('the picture follows the cursor, and a part leads back to its line by mouse
   const window = await openWithPicture();
   const frame = await pictureFrame(window);
   const emphasised = frame.locator('[data-kind=eye] .sp-emphasis');
-  await window.line('technique: continuous curvilinear').click();
+  await window.goToEndOf('technique: continuous curvilinear');
   await emphasised.and(frame.locator('.sp-part', { hasText: 'Capsulotomy' })).waitFor();
   expect(await emphasised.count()).toBe(1);
 
-  await frame.locator('.sp-part', { hasText: 'Main incision' }).click();
+  // The drawn mark itself, not its line in the list.
+  await frame.locator('.sp-part', { hasText: 'Main incision' }).locator(':scope > path').first().click();
   await window.cursorIsOn('- kind: main');
   await frame.locator('.sp-part', { hasText: 'Capsular tension ring' }).focus();
   await window.page.keyboard.press('Enter');
@@ -112,7 +113,7 @@ describe.each([
   test('a general accessibility checker finds nothing serious in the panel', async () => {
     const window = await openWithPicture({ settings: { 'workbench.colorTheme': theme } });
     const frame = await pictureFrame(window);
-    await window.line('- kind: main').click();
+    await window.goToEndOf('- kind: main');
     await frame.locator('.sp-emphasis').first().waitFor();
     await frame.evaluate(axe.source);
     const { violations } = await frame.evaluate<AxeResults>('axe.run()');

@@ -26,8 +26,10 @@ test('the references of an operation are found across the set', async () => {
   const window = await NoteWindow.open(browser, { files, open });
   await window.goToEndOf('id: OP-2025-0102');
   await window.page.keyboard.press('Shift+Alt+F12');
-  const found = window.page.locator('.references-view, [id="references-view.tree"], .pane-body .monaco-list-row');
-  for (const name of naming) await found.filter({ hasText: name }).first().waitFor();
+  const found = window.page.locator('.pane-body .monaco-list-row');
+  await expect.poll(async () => (await found.allTextContents()).join('\n')).toContain('correction.opnote.yaml');
+  const listed = (await found.allTextContents()).join('\n');
+  for (const name of naming) expect(listed).toContain(name);
   await window.close();
 });
 

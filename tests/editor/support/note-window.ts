@@ -1,7 +1,8 @@
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { chromium, type Browser, type Locator, type Page } from 'playwright-core';
-import { inject } from 'vitest';
+import { inject, onTestFailed } from 'vitest';
+import { failurePath } from './samples.ts';
 
 const BLANK_IN_VIEW = /\u00a0/g;
 
@@ -37,7 +38,8 @@ export class NoteWindow {
 
   static async open(browser: Browser, { files, open, settings, size }: WindowOptions): Promise<NoteWindow> {
     const { authority, folders } = inject('editor');
-    const folder = join(mkdtempSync(join(folders, 'set-')), 'notes');
+    const own = mkdtempSync(join(folders, 'set-'));
+    const folder = join(own, 'notes');
     const settingsFile = JSON.stringify({ ...calm, ...settings });
     const all = { ...files, '.vscode/settings.json': settingsFile };
     for (const [name, text] of Object.entries(all)) {
@@ -52,6 +54,9 @@ export class NoteWindow {
     page.setDefaultTimeout(30_000);
     const payload = JSON.stringify([['openFile', `vscode-remote://${authority}${join(folder, open)}`]]);
     await page.goto(`http://${authority}/?folder=${encodeURIComponent(folder)}&payload=${encodeURIComponent(payload)}`);
+    onTestFailed(async () => {
+      await page.screenshot({ path: failurePath(basename(own)) });
+    });
     const window = new NoteWindow(page, folder, open);
     await window.status(/^\s*Note: /).waitFor({ timeout: 60_000 });
     return window;
@@ -144,7 +149,7 @@ export class NoteWindow {
     await this.page.keyboard.press('F1');
     await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
     await this.page.keyboard.insertText(title);
-    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+    await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: title }).waitFor();
     await this.page.keyboard.press('Enter');
   }
 
@@ -152,7 +157,7 @@ export class NoteWindow {
     await this.page.keyboard.press('Control+P');
     await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
     await this.page.keyboard.insertText(name);
-    await this.page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor();
+    await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).waitFor();
     await this.page.keyboard.press('Enter');
     await this.page.locator('.tab.active', { hasText: name }).waitFor();
   }

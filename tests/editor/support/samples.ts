@@ -12,3 +12,8 @@ export function sample(path: string): string {
 export function picturePath(name: string): string {
   return `${root}docs/pictures/${name}.png`;
 }
+
+/** Where a window is shown whose test failed; not kept. */
+export function failurePath(name: string): string {
+  return `${root}tests/editor/out/${name}.png`;
+}
