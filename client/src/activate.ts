@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { dictate } from './dictate.ts';
 import { registerCommand } from './guard.ts';
 import { indentBlankLine } from './indent-blank-line.ts';
 import { applyIndentationSettings } from './indentation-settings.ts';
@@ -35,6 +36,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     ),
     registerCommand('sideport.showProse', (note) => pages.showProse(note), 'The note could not be shown as prose.'),
     registerCommand('sideport.showPicture', () => picture.show(), 'The picture could not be shown.'),
+    registerCommand('sideport.dictate', dictate, 'The dictation could not be started.'),
     registerCommand('sideport.restart', () => client.restart(), 'Checking could not be started again.'),
     registerCommand('sideport.proposeAgain', proposeAgain, 'Nothing could be proposed.'),
     registerCommand('sideport.indentBlankLine', indentBlankLine, 'The line could not be indented.'),
