@@ -26,7 +26,10 @@ export class StatusItem implements vscode.Disposable {
   }
 
   #show(): void {
-    const document = vscode.window.activeTextEditor?.document;
+    // While a page or the picture has the focus no editor is active; then it speaks of the note beside it.
+    const beside = (): vscode.TextEditor | undefined =>
+      vscode.window.visibleTextEditors.find(({ document }) => isChecked(document));
+    const document = (vscode.window.activeTextEditor ?? beside())?.document;
     if (document === undefined || !isChecked(document)) {
       this.#item.hide();
       return;

@@ -80,7 +80,7 @@ describe('a scanned label', () => {
     const text = `${head}date: 2031-03-14\nlens:\n  power: +5.5 D\n  udi: (01)09521234543213(17)340600(10)L2031A(21)0040719052‸\n`;
     expect(act(text, 'Fill maker, model, serial, lot, expiry from the scanned label', surroundings)).toBe(
       `${head}date: 2031-03-14\nlens:\n  power: +5.5 D\n  udi: (01)09521234543213(17)340600(10)L2031A(21)0040719052\n` +
-        '  maker: "Halden Optics" # proposed from the label\n  model: HX-1 # proposed from the label\n' +
+        '  maker: Halden Optics # proposed from the label\n  model: HX-1 # proposed from the label\n' +
         '  serial: "0040719052" # proposed from the label\n  lot: L2031A # proposed from the label\n  expiry: 2034-06 # proposed from the label\n',
     );
   });

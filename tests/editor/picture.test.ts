@@ -27,7 +27,7 @@ const nameOf = (side: Side, seat: string): string => `${side}-${seat}.opnote.yam
 const cases = sides.flatMap((side) => seats.map((seat) => ({ side, seat })));
 const files = Object.fromEntries(cases.map(({ side, seat }) => [nameOf(side, seat), noteOf(side, seat)]));
 const open = nameOf('left', 'temporal');
-const size = { width: 1280, height: 860 };
+const size = { width: 1200, height: 780 };
 
 async function openWithPicture(options: Partial<WindowOptions> = {}): Promise<NoteWindow> {
   const window = await NoteWindow.open(browser, { files, open, size, ...options });
@@ -111,7 +111,11 @@ describe.each([
   ['high-contrast-light', 'Default High Contrast Light'],
 ])('in a %s theme', (name, theme) => {
   test('a general accessibility checker finds nothing serious in the panel', async () => {
-    const window = await openWithPicture({ settings: { 'workbench.colorTheme': theme } });
+    const window = await openWithPicture({
+      files: { 'long-eye.opnote.yaml': leftEye, 'sideport.yaml': sample('sound/sideport.yaml') },
+      open: 'long-eye.opnote.yaml',
+      settings: { 'workbench.colorTheme': theme },
+    });
     const frame = await pictureFrame(window);
     await window.goToEndOf('- kind: main');
     await frame.locator('.sp-emphasis').first().waitFor();

@@ -39,10 +39,11 @@ test('completion writes a section with its fields at the right indentation', asy
   await window.close();
 });
 
-test('the hover over a field shows what was computed from it, and by which source', async () => {
+test('the hover over a value shows what was computed from it, by which method and source', async () => {
   const window = await openNote(sound);
-  const hover = await window.hover('axial-length: 29.60 mm', '29.60');
-  expect(hover).toMatch(/axial length/i);
+  const hover = await window.hover('k2: 44.50 D @ 95', '44.50');
+  expect(hover).toMatch(/corneal astigmatism/i);
+  expect(hover).toContain('1.25 D');
   expect(hover).toMatch(/source/i);
   await window.page.screenshot({ path: picturePath('hover') });
   await window.close();
