@@ -48,6 +48,13 @@ function written({ range, severity, check, message, related }: ReportedRemark): 
   return `${range.start.line}:${range.start.column} ${severity} ${check}\n    ${message}\n${places.join('')}`;
 }
 
+test('a note checked alone makes the same remarks as with all the others', async () => {
+  for (const note of notes) {
+    const { out } = await run(['check', note.file, '--format', 'json'], nodeFiles, { folder: faulty });
+    expect(JSON.parse(out)).toMatchObject({ notes: [note] });
+  }
+});
+
 test.each(files('samples/sound'))('sound/%s is laid out tidily', (file) => {
   const text = readFileSync(`samples/sound/${file}`, 'utf8');
   expect(formatText(text, file === 'sideport.yaml' ? 'department' : undefined)).toBe(text);

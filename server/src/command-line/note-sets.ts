@@ -7,6 +7,7 @@ import { factsIn, factsOf, type NoteFacts, type NoteSet } from '../note/set/note
 import { DEPARTMENT_FILE, shownAs } from './file-names.ts';
 import type { Input } from './find-notes.ts';
 import { SetFolders, type SetFolder } from './set-folders.ts';
+import { SetTexts } from './set-texts.ts';
 import { FileProblem, today, type World } from './world.ts';
 
 /** Facts of a file, by its absolute path, that were read before. */
@@ -85,7 +86,9 @@ export class DiskSet implements NoteSet {
   readonly #notes: () => readonly string[];
   readonly #known: KnownFacts;
   readonly #kept = new Map<string, NoteReading>();
+  readonly #found = new Map<string, NoteFacts | null>();
   #facts: readonly NoteFacts[] | undefined;
+  #texts: SetTexts | undefined;
   #department: Department | null | undefined;
 
   /** `notes` names the notes of the set, absolute. */
@@ -127,16 +130,25 @@ export class DiskSet implements NoteSet {
     return text === undefined ? null : departmentIn(text);
   }
 
+  holding(words: readonly string[]): readonly NoteFacts[] | undefined {
+    if (this.#facts !== undefined || this.#notes().some((path) => this.#known(path) !== undefined)) return undefined;
+    this.#texts ??= new SetTexts(this.#notes(), (path) => this.#read(path));
+    return this.#texts.holding(words).flatMap((path) => this.#factsAt(path));
+  }
+
   #readFacts(): readonly NoteFacts[] {
-    return this.#notes().flatMap((path) => {
-      const known = this.#known(path);
-      if (known !== undefined) return known === null ? [] : [known];
-      const file = shownAs(path, this.#world.folder);
-      const kept = this.#kept.get(file);
-      const text = kept === undefined ? this.#read(path) : undefined;
-      const facts = kept !== undefined ? factsOf(kept, file) : text === undefined ? undefined : factsIn(text, file);
-      return facts === undefined ? [] : [facts];
-    });
+    return this.#notes().flatMap((path) => this.#factsAt(path));
+  }
+
+  #factsAt(path: string): readonly NoteFacts[] {
+    const known = this.#known(path) ?? this.#found.get(path);
+    if (known !== undefined) return known === null ? [] : [known];
+    const file = shownAs(path, this.#world.folder);
+    const kept = this.#kept.get(file);
+    const text = kept === undefined ? this.#read(path) : undefined;
+    const facts = kept !== undefined ? factsOf(kept, file) : text === undefined ? undefined : factsIn(text, file);
+    this.#found.set(path, facts ?? null);
+    return facts === undefined ? [] : [facts];
   }
 
   #read(path: string): string | undefined {

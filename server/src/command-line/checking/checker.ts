@@ -132,5 +132,6 @@ function watched(set: NoteSet, opened: Map<string, string>, hash: (text: string)
       if (!opened.has(file)) opened.set(file, reading === undefined ? '' : hash(reading.text));
       return reading;
     },
+    holding: (words) => set.holding?.(words),
   };
 }

@@ -30,6 +30,11 @@ export interface NoteSet {
   readonly facts: readonly NoteFacts[];
   /** Reads a note of the set in full, or undefined when it cannot be had. */
   open(file: string): NoteReading | undefined;
+  /**
+   * The facts of every note in which all these words may be written, and perhaps of some others; undefined where all
+   * facts are at hand. It spares whoever looks at one note of a large set the reading of all the others.
+   */
+  holding?(words: readonly string[]): readonly NoteFacts[] | undefined;
 }
 
 /** The sections that facts are taken from; the head and its kind come with them. */
@@ -55,7 +60,9 @@ const FACT_SECTIONS: ReadonlySet<string> = new Set([
 
 /** The facts of a text, without reading all of it; the same as those of the whole reading. */
 export function factsIn(text: string, file: string): NoteFacts | undefined {
-  return factsOf(readNote(text, undefined, FACT_SECTIONS), file);
+  const facts = factsOf(readNote(text, undefined, FACT_SECTIONS), file);
+  // A part of a text keeps the whole text in memory; thousands of notes would stay there for their ids. A copy does not.
+  return facts && structuredClone(facts);
 }
 
 /** The facts of one note, or undefined for a department file and a text that is no note. */
@@ -91,34 +98,47 @@ export function factsOf(reading: NoteReading, file: string): NoteFacts | undefin
   return facts as unknown as NoteFacts;
 }
 
-/** Facts by what they are looked up by, made once per list of facts. */
-const indexes = {
-  id: new WeakMap<readonly NoteFacts[], Index>(),
-  pointsTo: new WeakMap<readonly NoteFacts[], Index>(),
-};
+/** By which facts notes are looked up. */
+export type LookedUpBy = 'id' | 'pointsTo' | 'patient' | 'lensSerial' | 'lensLot' | 'narrative';
 
 type Index = ReadonlyMap<string, readonly NoteFacts[]>;
 
+/** Made once per list of facts, so that a thousand notes are not compared with a thousand others. */
+const indexes = new WeakMap<readonly NoteFacts[], Map<LookedUpBy, Index>>();
+
 /** All notes of the set with this id. */
 export function notesWithId(set: NoteSet, id: string): readonly NoteFacts[] {
-  return notesBy('id', set, id);
+  return notesWith(set, 'id', id);
 }
 
 /** All follow-ups and amendments of the set that point to this id. */
 export function notesPointingTo(set: NoteSet, id: string): readonly NoteFacts[] {
-  return notesBy('pointsTo', set, id);
+  return notesWith(set, 'pointsTo', id);
 }
 
-function notesBy(key: 'id' | 'pointsTo', { facts }: NoteSet, value: string): readonly NoteFacts[] {
-  let index = indexes[key].get(facts);
+/** All notes of the set with a fact. `words` are what is written in each of them, where that is not the fact itself. */
+export function notesWith(
+  set: NoteSet,
+  key: LookedUpBy,
+  value: string,
+  words: readonly string[] = [value],
+): readonly NoteFacts[] {
+  const some = set.holding?.(words);
+  return some === undefined ? (indexOf(set.facts, key).get(value) ?? []) : some.filter((one) => one[key] === value);
+}
+
+function indexOf(facts: readonly NoteFacts[], key: LookedUpBy): Index {
+  const known = indexes.get(facts) ?? new Map<LookedUpBy, Index>();
+  indexes.set(facts, known);
+  let index = known.get(key);
   if (index === undefined) {
-    index = indexOf(facts, key);
-    indexes[key].set(facts, index);
+    index = indexBy(facts, key);
+    known.set(key, index);
   }
-  return index.get(value) ?? [];
+  return index;
 }
 
-function indexOf(facts: readonly NoteFacts[], key: 'id' | 'pointsTo'): Index {
+function indexBy(facts: readonly NoteFacts[], key: LookedUpBy): Index {
   const index = new Map<string, NoteFacts[]>();
   for (const one of facts) {
     const value = one[key];

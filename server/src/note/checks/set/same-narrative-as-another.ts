@@ -13,9 +13,10 @@ export const sameNarrativeAsAnother = operationCheck({
   allowable: true,
   run: (note, say, context) => {
     const text = note.findings ?? note['free-text'] ?? note.dictation;
-    if (text === undefined || context.set === null || context.file === null || context.set.facts.length < 2) return;
+    if (text === undefined || context.file === null) return;
     const narrative = factsOf(context.reading, context.file)?.narrative;
-    const other = othersWith(context, 'narrative', narrative).find(
+    const words = [note.findings, note['free-text'], note.dictation].flatMap((field) => field?.value ?? []);
+    const other = othersWith(context, 'narrative', narrative, words).find(
       (facts) => facts.id !== note.id?.value && isLater(note.date?.value, context, facts),
     );
     if (other === undefined) return;
