@@ -20,26 +20,21 @@ const bundles = [
     ...browser,
     format: 'iife',
   },
-  { from: 'server/src/language-server/dictation-part.ts', to: 'server/dist/dictation.cjs', ...node },
+  // One file for a process, which requires it, and for a worker, which loads it as a script.
   {
     from: 'server/src/language-server/dictation-part.ts',
-    to: 'server/dist/dictation.worker.js',
+    to: 'server/dist/dictation.js',
     ...browser,
     format: 'iife',
     globalName: 'sideportDictation',
+    footer: { js: 'if(typeof module==="object")module.exports=sideportDictation;' },
   },
   { from: 'client/src/extension.ts', to: 'client/dist/extension.cjs', ...node },
   { from: 'client/src/extension.browser.ts', to: 'client/dist/extension.browser.js', ...browser, format: 'cjs' },
   { from: 'client/src/picture/page.ts', to: 'client/dist/picture-page.js', ...browser, format: 'iife' },
 ];
 // The extension carries its own copies of the servers, so that it needs nothing beside itself.
-const carried = [
-  'language-server.cjs',
-  'language-server.worker.js',
-  'dictation.cjs',
-  'dictation.worker.js',
-  'check-pages.json',
-];
+const carried = ['language-server.cjs', 'language-server.worker.js', 'dictation.js', 'check-pages.json'];
 
 async function bundle({ from, to, ...options }) {
   const result = await build({
@@ -82,6 +77,8 @@ function packageExtension() {
 // What an earlier build left behind must not be packaged.
 rmSync(join(root, 'client/dist'), { recursive: true, force: true });
 const inputs = await Promise.all(bundles.map(bundle));
+// What Node requires from here is no module of the workspace's kind.
+writeFileSync(join(root, 'server/dist/package.json'), '{ "type": "commonjs" }\n');
 // The pages of the checks stand beside the servers, which read them when one is asked for.
 const pages = readdirSync(join(root, 'docs/checks')).filter((name) => name !== 'README.md');
 const pageTexts = pages.map((name) => [

@@ -79,7 +79,7 @@ export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposa
 
   async explain(check: unknown): Promise<void> {
     const id = typeof check === 'string' ? check : await pickCheckAtCursor();
-    if (id !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', checkPage(id));
+    if (id !== undefined) await showBeside(checkPage(id));
   }
 
   showComputed(note: unknown): Promise<void> {
@@ -92,13 +92,22 @@ export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposa
 
   async #show(note: unknown, page: (note: vscode.Uri) => vscode.Uri): Promise<void> {
     const uri = typeof note === 'string' ? vscode.Uri.parse(note, true) : vscode.window.activeTextEditor?.document.uri;
-    if (uri !== undefined) await vscode.commands.executeCommand('markdown.showPreviewToSide', page(uri));
+    if (uri !== undefined) await showBeside(page(uri));
   }
 
   dispose(): void {
     clearTimeout(this.#settle);
     for (const disposable of this.#disposables) disposable.dispose();
   }
+}
+
+/** Shows a page beside the text, and leaves the keyboard with the text. */
+async function showBeside(page: vscode.Uri): Promise<void> {
+  const editor = vscode.window.activeTextEditor;
+  await vscode.commands.executeCommand('markdown.showPreviewToSide', page);
+  if (editor === undefined) return;
+  const { document, viewColumn, selection } = editor;
+  await vscode.window.showTextDocument(document, viewColumn === undefined ? { selection } : { selection, viewColumn });
 }
 
 async function pickCheckAtCursor(): Promise<string | undefined> {

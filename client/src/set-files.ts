@@ -16,7 +16,7 @@ export function answerForFiles(client: NoteClient, extension: vscode.Uri): vscod
     client.answer(askEditor.readFile, ({ uri }: FileParams) => read(vscode.Uri.parse(uri, true))),
     client.answer(askEditor.readCheckPages, () => read(vscode.Uri.joinPath(extension, 'dist', 'check-pages.json'))),
     client.answer(askEditor.dictationAddress, async () =>
-      vscode.Uri.joinPath(extension, 'dist', 'dictation.worker.js').toString(true),
+      vscode.Uri.joinPath(extension, 'dist', 'dictation.js').toString(true),
     ),
   );
 }

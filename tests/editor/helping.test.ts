@@ -49,8 +49,7 @@ test('a scanned label gives the fields of the lens, each to be confirmed', async
   const window = await NoteWindow.open(browser, { files, open: 'one.opnote.yaml' });
   await window.goToEndOf('  udi: ');
   await window.paste(scanned);
-  await window.page.keyboard.press('Control+.');
-  await window.page.locator('.action-widget .monaco-list-row', { hasText: 'from the scanned label' }).click();
+  await window.act('from the scanned label');
   await window.line('serial:').waitFor();
   const saved = await window.saved();
   expect(saved).toContain(`  udi: ${scanned}\n`);
@@ -82,8 +81,7 @@ test('a remark is put right from the keyboard', async () => {
   const window = await NoteWindow.open(browser, { files: { 'one.opnote.yaml': text }, open: 'one.opnote.yaml' });
   await window.squiggles('error').first().waitFor();
   await window.goToEndOf('urgency: electiv');
-  await window.page.keyboard.press('Control+.');
-  await window.page.locator('.action-widget .monaco-list-row', { hasText: 'elective' }).first().click();
+  await window.act('elective');
   await window.line('urgency: elective').waitFor();
   expect(await window.saved()).toBe(text.replace('electiv', 'elective'));
   await window.close();

@@ -15,6 +15,6 @@ startNoteServer(createConnection(), {
   later: (work) => setImmediate(() => setImmediate(work)),
   files: diskFiles,
   checkPages: () => readFile(join(__dirname, 'check-pages.json'), 'utf8'),
-  dictation: async () => (require(join(__dirname, 'dictation.cjs')) as { readonly dictation: Dictation }).dictation,
+  dictation: async () => (require(join(__dirname, 'dictation.js')) as { readonly dictation: Dictation }).dictation,
   today: () => dateText(new Date()),
 });

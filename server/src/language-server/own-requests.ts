@@ -25,7 +25,7 @@ export const askEditor = {
   readFile: 'sideport/readFile',
   /** {} → string | null, the text of check-pages.json, which stands beside the server. */
   readCheckPages: 'sideport/readCheckPages',
-  /** {} → string | null, the address of dictation.worker.js, which stands beside the server, for a worker to load. */
+  /** {} → string | null, the address of dictation.js, which stands beside the server, for a worker to load. */
   dictationAddress: 'sideport/dictationAddress',
 } as const;
 

@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { chromium, type Browser, type Locator, type Page } from 'playwright-core';
-import { inject, onTestFailed } from 'vitest';
+import { expect, inject, onTestFailed } from 'vitest';
 import { failurePath } from './samples.ts';
 
 const BLANK_IN_VIEW = /\u00a0/g;
@@ -143,6 +143,25 @@ export class NoteWindow {
   async nextPlace(): Promise<void> {
     if (await this.suggestions().first().isVisible()) await this.page.keyboard.press('Escape');
     await this.page.keyboard.press('Tab');
+  }
+
+  /** Takes what can be done at the cursor, once it is offered: right after a change it may not be known yet. */
+  async act(title: string): Promise<void> {
+    const row = this.page.locator('.action-widget .monaco-list-row', { hasText: title }).first();
+    await expect
+      .poll(
+        async () => {
+          await this.page.keyboard.press('Escape');
+          await this.page.keyboard.press('Control+.');
+          return row.waitFor({ timeout: 2000 }).then(
+            () => true,
+            () => false,
+          );
+        },
+        { timeout: 30_000 },
+      )
+      .toBe(true);
+    await row.click();
   }
 
   async command(title: string): Promise<void> {
