@@ -4,13 +4,15 @@ import { defineCommand } from '../command.ts';
 import { isDepartmentName } from '../file-names.ts';
 import { findNotes, type Input } from '../find-notes.ts';
 import { readInput } from '../read-input.ts';
+import { sealPath } from '../sealing/seal-files.ts';
 import { FileProblem, WrongUse, type World } from '../world.ts';
 
 export const format = defineCommand({
   operands: 'PATH...',
   about:
     'Tidies layout and writes units out; words, numbers, order and comments stay. Names the files it changed. With -,\n' +
-    'reads standard input and prints the tidy text. A note that cannot be read throughout is left alone.',
+    'reads standard input and prints the tidy text. A note that is sealed, or that cannot be read\n' +
+    'throughout, is left alone.',
   options: {
     check: { kind: 'flag', about: 'changes nothing; names what is not tidy and ends with 1 if anything is not' },
   },
@@ -42,6 +44,8 @@ async function formatOne(input: Input, onlyLook: boolean, world: World): Promise
   if (record === null || tree.faults.length > 0) {
     throw new FileProblem(`${file}: left as it is, because part of it cannot be read. sideport check says where.`);
   }
+  // A seal is over every character: tidying would break it.
+  if (path !== null && world.files.kind(sealPath(path)) !== null) return false;
   const tidy = formatText(text, kind);
   const differs = tidy !== text;
   if (path === null && !onlyLook) world.stdout.write(tidy);
