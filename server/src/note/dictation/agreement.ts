@@ -38,10 +38,11 @@ export function withNote(result: DictationResult, view: NoteView): DictationResu
   return { ...result, values: values.map(({ value }) => value), conflicts: [...open, ...differing] };
 }
 
-/** A contradiction within the dictation is settled where the note gives one of its values. */
+/** A contradiction within the dictation is settled where the note gives one of its values; one about the side never is. */
 function decided(conflict: Conflict, view: NoteView): Conflict | undefined {
   const inNote = view.text(conflict.path);
   if (inNote === undefined || conflict.candidates.length < 2) return conflict;
+  if (conflict.path[0] === 'eye') return { ...conflict, inNote };
   const settled = conflict.candidates.some(({ value }) => sameMeaning(conflict.path, inNote, value));
   return settled ? undefined : { ...conflict, inNote };
 }
