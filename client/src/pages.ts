@@ -4,6 +4,7 @@ import type { NoteClient } from './note-client.ts';
 
 const SCHEME = 'sideport';
 const SETTLE_MS = 300;
+const PAGE_OPENS_MS = 10_000;
 
 /** The address of the page of a check. The pages come from the server that stands beside the extension: no network. */
 function checkPage(check: string): vscode.Uri {
@@ -101,13 +102,28 @@ export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposa
   }
 }
 
-/** Shows a page beside the text, and leaves the keyboard with the text. */
+/** Shows a page beside the text, and gives the keyboard back to the text. */
 async function showBeside(page: vscode.Uri): Promise<void> {
   const editor = vscode.window.activeTextEditor;
+  // The page takes the keyboard some time after the command has ended.
+  const taken = keyboardTaken();
   await vscode.commands.executeCommand('markdown.showPreviewToSide', page);
-  if (editor === undefined) return;
+  if (editor === undefined || !(await taken)) return;
   const { document, viewColumn, selection } = editor;
   await vscode.window.showTextDocument(document, viewColumn === undefined ? { selection } : { selection, viewColumn });
+}
+
+/** True once no text has the keyboard any more; false when another text has it, or when nothing happens for long. */
+function keyboardTaken(): Promise<boolean> {
+  return new Promise((resolve) => {
+    const heard = vscode.window.onDidChangeActiveTextEditor((editor) => settle(editor === undefined));
+    const patience = setTimeout(() => settle(false), PAGE_OPENS_MS);
+    function settle(taken: boolean): void {
+      heard.dispose();
+      clearTimeout(patience);
+      resolve(taken);
+    }
+  });
 }
 
 async function pickCheckAtCursor(): Promise<string | undefined> {

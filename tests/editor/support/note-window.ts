@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { chromium, type Browser, type Locator, type Page } from 'playwright-core';
-import { expect, inject, onTestFailed } from 'vitest';
+import { inject, onTestFailed, vi } from 'vitest';
 import { failurePath } from './samples.ts';
 
 const BLANK_IN_VIEW = /\u00a0/g;
@@ -148,19 +148,14 @@ export class NoteWindow {
   /** Takes what can be done at the cursor, once it is offered: right after a change it may not be known yet. */
   async act(title: string): Promise<void> {
     const row = this.page.locator('.action-widget .monaco-list-row', { hasText: title }).first();
-    await expect
-      .poll(
-        async () => {
-          await this.page.keyboard.press('Escape');
-          await this.page.keyboard.press('Control+.');
-          return row.waitFor({ timeout: 2000 }).then(
-            () => true,
-            () => false,
-          );
-        },
-        { timeout: 30_000 },
-      )
-      .toBe(true);
+    await vi.waitFor(
+      async () => {
+        await this.page.keyboard.press('Escape');
+        await this.page.keyboard.press('Control+.');
+        await row.waitFor({ timeout: 2000 });
+      },
+      { timeout: 30_000, interval: 200 },
+    );
     await row.click();
   }
 
@@ -184,6 +179,7 @@ export class NoteWindow {
   async paste(text: string): Promise<void> {
     await this.page.evaluate((words) => navigator.clipboard.writeText(words), text);
     await this.page.keyboard.press('Control+V');
+    await this.page.locator('.tab.active.dirty').waitFor();
   }
 
   /** Saves, and gives what then stands in the file. */
