@@ -1,5 +1,5 @@
 import { allChecks } from './checks/all-checks.ts';
-import { severityOf, type Check, type CheckContext } from './checks/check.ts';
+import { severityOf, type Check, type CheckContext, type Say, type Saying } from './checks/check.ts';
 import { applyAllowances } from './checks/allowances.ts';
 import { departmentSeverity } from './checks/department-severity.ts';
 import { withoutEchoes } from './checks/echoes.ts';
@@ -56,7 +56,18 @@ export function remarksOf(reading: NoteReading, surroundings: Surroundings = {})
 
 function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Remark[] {
   const said = [...context.reading.remarks];
-  for (const check of checks) runCheck(check, context, said);
+  let speaking: Check | undefined;
+  const say: Say = (saying) => {
+    if (speaking !== undefined) said.push(remarkOf(speaking, saying, context));
+  };
+  for (const check of checks) {
+    speaking = check;
+    try {
+      check.run(context, say);
+    } catch {
+      said.push(failed(check, context));
+    }
+  }
   const remarks = applyAllowances(context.reading, departmentSeverity(withoutEchoes(said), context.department));
   return remarks.toSorted(byPlace);
 }
@@ -95,33 +106,30 @@ function operationOf(reading: NoteReading, set: NoteSet | null): { operation: Op
     : undefined;
 }
 
-function runCheck(check: Check, context: CheckContext, remarks: Remark[]): void {
-  const { reading, status } = context;
-  try {
-    check.run(context, (saying) => {
-      const place = 'path' in saying.at ? saying.at : { span: saying.at, path: [] };
-      remarks.push({
-        check: check.id,
-        severity: saying.severity ?? severityOf(check, status),
-        message: saying.message,
-        span: widen(reading.text, place.span),
-        path: place.path,
-        related: saying.related ?? [],
-        fixes: saying.fixes ?? [],
-      });
-    });
-  } catch {
-    // A check that crashed must not look like a clean note; what it read stays out of the message.
-    remarks.push({
-      check: 'note-not-fully-checked',
-      severity: 'error',
-      message: `This note could not be fully checked: the check “${check.id}” failed. The fault is in the program, not in the note; please report it.`,
-      span: widen(reading.text, { start: 0, end: 1 }),
-      path: [],
-      related: [],
-      fixes: [],
-    });
-  }
+function remarkOf(check: Check, saying: Saying, { reading, status }: CheckContext): Remark {
+  const place = 'path' in saying.at ? saying.at : { span: saying.at, path: [] };
+  return {
+    check: check.id,
+    severity: saying.severity ?? severityOf(check, status),
+    message: saying.message,
+    span: widen(reading.text, place.span),
+    path: place.path,
+    related: saying.related ?? [],
+    fixes: saying.fixes ?? [],
+  };
+}
+
+/** A check that crashed must not look like a clean note; what it read stays out of the message. */
+function failed({ id }: Check, { reading }: CheckContext): Remark {
+  return {
+    check: 'note-not-fully-checked',
+    severity: 'error',
+    message: `This note could not be fully checked: the check “${id}” failed. The fault is in the program, not in the note; please report it.`,
+    span: widen(reading.text, { start: 0, end: 1 }),
+    path: [],
+    related: [],
+    fixes: [],
+  };
 }
 
 function byPlace(a: Remark, b: Remark): number {

@@ -12,10 +12,9 @@ export const personNotInStaffList = operationCheck({
     const { department } = context;
     const staff = department?.staff;
     if (staff === undefined || staff.items.length === 0) return;
-    const known = new Set(staff.items.map(({ ref }) => ref?.value));
     const told = new Set<string>();
     for (const person of peopleOf(note)) {
-      if (known.has(person.value) || told.has(person.value)) continue;
+      if (told.has(person.value) || staff.items.some(({ ref }) => ref?.value === person.value)) continue;
       told.add(person.value);
       say({
         at: person,
@@ -36,14 +35,14 @@ export const aboutPersonNotInStaffList: About = () => ({
 });
 
 function peopleOf({ team, safety, anaesthesia, signed }: Operation): Field<string>[] {
-  return [
-    ...(team?.items.map(({ ref }) => ref) ?? []),
-    safety?.['sign-in']?.by,
-    safety?.['time-out']?.by,
-    safety?.['sign-out']?.by,
-    ...(safety?.['lens-verified']?.by?.items ?? []),
-    anaesthesia?.['given-by'],
-    anaesthesia?.anaesthetist,
-    ...(signed?.items.map(({ by }) => by) ?? []),
-  ].filter((person) => person !== undefined);
+  const people: Field<string>[] = [];
+  const put = (...fields: readonly (Field<string> | undefined)[]) => {
+    for (const field of fields) if (field !== undefined) people.push(field);
+  };
+  for (const { ref } of team?.items ?? []) put(ref);
+  put(safety?.['sign-in']?.by, safety?.['time-out']?.by, safety?.['sign-out']?.by);
+  put(...(safety?.['lens-verified']?.by?.items ?? []));
+  put(anaesthesia?.['given-by'], anaesthesia?.anaesthetist);
+  for (const { by } of signed?.items ?? []) put(by);
+  return people;
 }

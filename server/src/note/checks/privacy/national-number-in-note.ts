@@ -15,7 +15,7 @@ export const nationalNumberInNote = privacyCheck({
   id: 'national-number-in-note',
   what: 'a national health or security number',
   wording: {
-    hints: ['nhs', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9'],
+    hints: /\bnhs\b|\d{3}[ -]\d{2,3}[ -]\d{4}/u,
     pattern:
       /\bNHS\b[^\n\d]{0,12}\d{3} ?\d{3} ?\d{4}\b|(?<![\d-])\d{3}[ -]\d{3}[ -]\d{4}(?![\d-])|(?<![\d-])\d{3}-\d{2}-\d{4}(?![\d-])/gu,
   },

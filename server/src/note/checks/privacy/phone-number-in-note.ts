@@ -5,7 +5,7 @@ export const phoneNumberInNote = privacyCheck({
   id: 'phone-number-in-note',
   what: 'a telephone number',
   wording: {
-    hints: ['tel', 'phone', 'mobile', '+', '(', '0'],
+    hints: /\b(?:tel|phone|mobile)|[+(]\d|(?<!\d)0\d{2,4}[ -]\d/u,
     pattern:
       /\b(?:tel|phone|mobile|telephone)\b\.?:?\s*\+?\d[\d ()-]{6,}\d|\+\d{1,3}[ -]\(?\d{1,5}\)?[ -]?\d{3,4}[ -]?\d{3,4}\b|(?<![\d-])0\d{2,4}[ -]\d{3,4}[ -]?\d{3,4}(?![\d-])|\(\d{3}\) ?\d{3}-\d{4}/giu,
   },

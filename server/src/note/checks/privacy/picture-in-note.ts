@@ -4,7 +4,10 @@ import { privacyCheck, takeItOut } from '../support/private-text.ts';
 export const pictureInNote = privacyCheck({
   id: 'picture-in-note',
   what: 'a pasted picture or file',
-  wording: { hints: [''], pattern: /data:[a-z]+\/[a-z0-9.+-]+;base64,|[A-Za-z0-9+/]{200,}={0,2}/gu },
+  wording: {
+    hints: ['base64', '==', 'aaaa', '////'],
+    pattern: /data:[a-z]+\/[a-z0-9.+-]+;base64,|[A-Za-z0-9+/]{200,}={0,2}/gu,
+  },
 
   summary: 'A picture or a file was pasted into the text.',
 });

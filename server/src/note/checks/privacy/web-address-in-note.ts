@@ -5,7 +5,7 @@ export const webAddressInNote = privacyCheck({
   id: 'web-address-in-note',
   what: 'a web or network address',
   wording: {
-    hints: ['://', 'www.', '.0', '.1', '.2', '.3', '.4', '.5', '.6', '.7', '.8', '.9'],
+    hints: /:\/\/|www\.|\d\.\d{1,3}\.\d{1,3}\.\d/u,
     pattern: /\bhttps?:\/\/[^\s"]+|\bwww\.[^\s"]+|(?<![\d.])(?:\d{1,3}\.){3}\d{1,3}(?![\d.])/giu,
   },
 

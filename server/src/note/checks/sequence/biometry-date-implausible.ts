@@ -1,5 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
-import { biometryLasts, dateInDoubt } from '../support/operation-date.ts';
+import { biometryLasts, dateInDoubt, isBiometryOld } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
 import { counted } from '../support/words.ts';
 
@@ -22,8 +22,8 @@ export const biometryDateImplausible = operationCheck({
       });
       return;
     }
-    const { until, age } = biometryLasts(measured.value, context);
-    if (until === undefined || until >= date.value) return;
+    if (!isBiometryOld(measured.value, date.value, context)) return;
+    const { age } = biometryLasts(measured.value, context);
     say({
       ...spot,
       message: `Biometry: it is dated ${measured.text}, more than ${counted(age.count, age.unit)} before the operation of ${date.text}. Is there a newer one?`,

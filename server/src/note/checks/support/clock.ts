@@ -10,8 +10,19 @@ export interface TimedEvent {
   readonly at: Field<string>;
 }
 
+const known = new WeakMap<Operation, readonly TimedEvent[]>();
+
 /** Recorded times in the order in which they have to follow each other. */
-export function timesOf({ safety, start, finish }: Operation): TimedEvent[] {
+export function timesOf(note: Operation): readonly TimedEvent[] {
+  let times = known.get(note);
+  if (times === undefined) {
+    times = readTimes(note);
+    known.set(note, times);
+  }
+  return times;
+}
+
+function readTimes({ safety, start, finish }: Operation): TimedEvent[] {
   return [
     { what: 'the sign-in', at: safety?.['sign-in']?.time },
     { what: 'the time-out', at: safety?.['time-out']?.time },
@@ -23,6 +34,8 @@ export function timesOf({ safety, start, finish }: Operation): TimedEvent[] {
 
 /** Of events that should follow each other, those that are out of line: as few as can be. */
 export function outOfLine(events: readonly TimedEvent[]): TimedEvent[] {
+  if (events.every((event, i) => i === 0 || minuteOf(events[i - 1]?.at.value ?? '') <= minuteOf(event.at.value)))
+    return [];
   const longest: TimedEvent[][] = [];
   for (const [i, event] of events.entries()) {
     let best: TimedEvent[] = [];

@@ -130,9 +130,8 @@ function groupAt(note: Operation, path: readonly string[]): { readonly $: Place 
 function isMissing(note: Operation, keys: readonly string[], { reading }: CheckContext): boolean {
   let group = note as unknown as Group;
   for (const key of keys) {
-    if (group.$.said[key] !== undefined) return false;
     const found = group[key];
-    if (found === undefined) return !isWritten(reading, keys);
+    if (found === undefined) return group.$.said[key] === undefined && !isWritten(reading, keys);
     group = found as Group;
   }
   return isList(group) && group.items.length === 0 ? !isWritten(reading, keys) : false;

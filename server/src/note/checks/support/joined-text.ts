@@ -21,10 +21,20 @@ interface Piece extends Located {
 }
 
 /** Nothing matches across it. */
-export const BETWEEN = '\n\u0000\n';
+const BETWEEN = '\n\u0000\n';
 
 export interface TextToJoin extends Located {
   readonly span: Span;
+}
+
+/**
+ * A pattern to be looked for, with a first quick look: small words of which one must be there, or a cheaper pattern
+ * over small letters. Most texts need no closer look.
+ */
+export interface Wording {
+  readonly hints: readonly string[] | RegExp;
+  /** With the flag “g”. */
+  readonly pattern: RegExp;
 }
 
 export function joinTexts({ text }: NoteReading, texts: readonly TextToJoin[]): JoinedText {
@@ -44,4 +54,10 @@ export function joinTexts({ text }: NoteReading, texts: readonly TextToJoin[]): 
       return { path: piece.path, where: piece.where, span: { start, end: start + length } };
     },
   };
+}
+
+/** Every place of a wording; nothing, and quickly, where the first look finds nothing. */
+export function matchesOf({ joined, small }: JoinedText, { hints, pattern }: Wording): Iterable<RegExpExecArray> {
+  const isHinted = hints instanceof RegExp ? hints.test(small) : hints.some((hint) => small.includes(hint));
+  return isHinted ? joined.matchAll(pattern) : [];
 }

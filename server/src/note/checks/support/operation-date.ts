@@ -41,16 +41,28 @@ export function biometryLasts(measured: string, { department }: CheckContext) {
   return { until: later(measured, age.count, age.unit), age };
 }
 
+/** Whether a biometry was older than it may be on the day of the operation. */
+export function isBiometryOld(measured: string, date: string, context: CheckContext): boolean {
+  // A few months are never too old: no calendar has to be opened for them.
+  if (context.department?.thresholds?.['biometry-age'] === undefined && monthsApart(measured, date) < 11) return false;
+  const { until } = biometryLasts(measured, context);
+  return until !== undefined && until < date;
+}
+
+function monthsApart(from: string, to: string): number {
+  const months = (date: string) => Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7));
+  return months(to) - months(from);
+}
+
 function misfitsOf(note: Operation, date: string, context: CheckContext): Misfit[] {
   const misfits: Misfit[] = [];
   const put = (at: (Place & { readonly text: string }) | undefined, isMisfit: boolean, what: string) => {
     if (at !== undefined && isMisfit) misfits.push({ what: `${what} ${at.text}`, at });
   };
   const biometry = note.preop?.biometry?.date;
-  const lasts = biometry === undefined ? undefined : biometryLasts(biometry.value, context).until;
   put(
     biometry,
-    biometry !== undefined && (biometry.value > date || (lasts !== undefined && lasts < date)),
+    biometry !== undefined && (biometry.value > date || isBiometryOld(biometry.value, date, context)),
     'the biometry of',
   );
   const consent = note.safety?.consent?.date;

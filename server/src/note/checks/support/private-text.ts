@@ -1,7 +1,6 @@
 import { textCheck, type Check, type CheckInfo } from '../check.ts';
 import type { NoteReading } from '../../reading/note-reading.ts';
-import { joinTexts, type JoinedText, type TextToJoin } from './joined-text.ts';
-import type { Wording } from './prose.ts';
+import { joinTexts, matchesOf, type JoinedText, type TextToJoin, type Wording } from './joined-text.ts';
 import { walk } from './values.ts';
 
 /** Numbers of lenses are no numbers of people. */
@@ -16,9 +15,9 @@ export function wordsOf(reading: NoteReading): JoinedText {
   if (known !== undefined) return known;
   const joined: TextToJoin[] = [];
   for (const { field, plan } of walk(reading).values) {
-    const isReference = plan.notation.name === 'identifier' && !OF_LENSES.includes(String(field.path.at(-1)));
-    if (plan.guide.prose === true || isReference)
-      joined.push({ span: field.span, path: field.path, where: plan.guide.label });
+    const { guide, notation } = plan;
+    const isReference = notation.name === 'identifier' && !OF_LENSES.includes(String(field.path.at(-1)));
+    if (guide.prose === true || isReference) joined.push({ span: field.span, path: field.path, where: guide.label });
   }
   for (const { span } of reading.tree.comments) joined.push({ span, path: [], where: COMMENT });
   const made = joinTexts(reading, joined);
@@ -40,17 +39,17 @@ interface PrivacyCheck extends Pick<CheckInfo, 'id' | 'summary'> {
  * A check for something that names a person. The message never repeats it: remarks are printed by build machines, and
  * what they print stays.
  */
-export function privacyCheck({ what, wording: { hints, pattern }, isMeant, ...info }: PrivacyCheck): Check {
+export function privacyCheck({ what, wording, isMeant, ...info }: PrivacyCheck): Check {
   return textCheck({
     ...info,
     group: 'privacy',
     severity: 'error',
     allowable: true,
     run: (reading, say, { status }) => {
-      const { joined, small, locate } = wordsOf(reading);
-      if (!hints.some((hint) => small.includes(hint))) return;
-      for (const match of joined.matchAll(pattern)) {
-        const found = isMeant === undefined || isMeant(match) ? locate(match.index, match[0].length) : undefined;
+      const text = wordsOf(reading);
+      for (const match of matchesOf(text, wording)) {
+        const isReal = isMeant === undefined || isMeant(match);
+        const found = isReal ? text.locate(match.index, match[0].length) : undefined;
         if (found === undefined) continue;
         say({
           at: { span: found.span, key: null, path: found.path },

@@ -1,6 +1,6 @@
 import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../../reading/note-reading.ts';
-import { joinTexts, type JoinedText } from './joined-text.ts';
+import { joinTexts, matchesOf, type JoinedText, type Wording } from './joined-text.ts';
 import { walk, type PlannedValue } from './values.ts';
 
 /** A place in free words. */
@@ -8,13 +8,6 @@ export interface Mention {
   readonly text: string;
   readonly match: RegExpMatchArray;
   readonly place: { readonly span: Span; readonly key: null; readonly path: Path };
-}
-
-/** A pattern to be looked for, with small words of which one must be there at all: most texts need no closer look. */
-export interface Wording {
-  readonly hints: readonly string[];
-  /** With the flag “g”. */
-  readonly pattern: RegExp;
 }
 
 /** Words within one clause before a mention that turn it round, make it a condition, or put it elsewhere. */
@@ -25,9 +18,9 @@ const TURNED =
  * The first place in free words where a wording stands and is meant: not negated, not a condition, not something of
  * the past or of the other eye.
  */
-export function mention({ joined, small, locate }: JoinedText, { hints, pattern }: Wording): Mention | undefined {
-  if (!hints.some((hint) => small.includes(hint))) return undefined;
-  for (const match of joined.matchAll(pattern)) {
+export function mention(text: JoinedText, wording: Wording): Mention | undefined {
+  const { joined, locate } = text;
+  for (const match of matchesOf(text, wording)) {
     if (TURNED.test(joined.slice(Math.max(0, match.index - 80), match.index))) continue;
     const found = locate(match.index, match[0].length);
     if (found !== undefined) return { text: match[0], match, place: { span: found.span, key: null, path: found.path } };

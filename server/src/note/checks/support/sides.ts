@@ -34,15 +34,18 @@ export function sidesOf(note: Operation): Sides {
   const before = known.get(note);
   if (before !== undefined) return before;
   const { eye } = note;
-  const named = places.flatMap(({ what, of }) => {
+  let named = 0;
+  const others: NamedSide[] = [];
+  for (const { what, of } of places) {
     const field = of(note);
-    return field === undefined ? [] : [{ what, field }];
-  });
-  const others = eye === undefined ? [] : named.filter(({ field }) => field.value !== eye.value);
+    if (field === undefined) continue;
+    named += 1;
+    if (eye !== undefined && field.value !== eye.value) others.push({ what, field });
+  }
   const sides = {
     ...(eye === undefined ? {} : { eye }),
     others,
-    eyeInDoubt: others.length > 1 && others.length === named.length,
+    eyeInDoubt: others.length > 1 && others.length === named,
   };
   known.set(note, sides);
   return sides;

@@ -1,6 +1,7 @@
 import { operationCheck, type Check, type CheckInfo } from '../check.ts';
 import type { Operation } from '@sideport/schemas';
-import { mention, proseOf, type Wording } from './prose.ts';
+import type { Wording } from './joined-text.ts';
+import { mention, proseOf } from './prose.ts';
 import type { Related } from '../../remark.ts';
 
 /** A number derived from recorded fields, with the fields. */

@@ -1,5 +1,5 @@
 import { textCheck, type About } from '../check.ts';
-import { walk } from '../support/values.ts';
+import { proseOf } from '../support/prose.ts';
 
 /** Abbreviations that are read in two ways, with both readings. */
 const readings: Readonly<Record<string, string>> = {
@@ -16,7 +16,9 @@ const readings: Readonly<Record<string, string>> = {
   PCR: 'posterior capsule rupture, or a laboratory test',
 };
 
-const SHAPE = /(?<![A-Za-z0-9-])(?:OD|OS|OU|AS|AU|QD|QOD|BD|HS|MS|PCR|IU|U)(?![A-Za-z0-9-])/gu;
+const SHAPE = /\b(?:OD|OS|OU|AS|AU|QD|QOD|BD|HS|MS|PCR|IU|U)\b/gu;
+/** Part of a reference, a model or a compound: U-12, AS-7. */
+const JOINED = /[\w-]/u;
 
 export const ambiguousAbbreviation = textCheck({
   id: 'ambiguous-abbreviation',
@@ -25,17 +27,17 @@ export const ambiguousAbbreviation = textCheck({
   severity: 'warning',
   allowable: true,
   run: (reading, say) => {
-    for (const { field } of walk(reading).prose) {
-      const raw = reading.text.slice(field.span.start, field.span.end);
-      for (const match of raw.matchAll(SHAPE)) {
-        const start = field.span.start + match.index;
-        const meaning = readings[match[0]] ?? 'units, or a zero';
-        say({
-          at: { span: { start, end: start + match[0].length }, key: null, path: field.path },
-          message: `“${match[0]}” can mean ${meaning}. Write the words.`,
-        });
-        break;
-      }
+    const { joined, locate } = proseOf(reading);
+    for (const match of joined.matchAll(SHAPE)) {
+      const [abbreviation] = match;
+      const end = match.index + abbreviation.length;
+      if (JOINED.test(joined.charAt(match.index - 1)) || JOINED.test(joined.charAt(end))) continue;
+      const found = locate(match.index, abbreviation.length);
+      if (found === undefined) continue;
+      say({
+        at: { span: found.span, key: null, path: found.path },
+        message: `“${abbreviation}” can mean ${readings[abbreviation] ?? 'units, or a zero'}. Write the words.`,
+      });
     }
   },
 });

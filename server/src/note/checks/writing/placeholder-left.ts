@@ -1,10 +1,32 @@
 import type { Span } from '@sideport/schemas';
 import { textCheck, type About } from '../check.ts';
 import { replacing } from '../support/fixes.ts';
+import { matchesOf } from '../support/joined-text.ts';
 import { COMMENT, wordsOf } from '../support/private-text.ts';
 
-const PLACEHOLDER =
-  /\?\?+|\b(?:tbc|tba|tbd|todo|fixme|xx+)\b|_{3,}|\.{4,}|\[\s*\]|<[a-z][^<>@]{1,40}>|\bto be (?:confirmed|added|completed|filled in)\b|\b(?:insert|enter|type) (?:text|here|name|value)\b|lorem ipsum|\*\*\*/giu;
+const PLACEHOLDER = {
+  hints: [
+    '??',
+    'tbc',
+    'tba',
+    'tbd',
+    'todo',
+    'fixme',
+    'xx',
+    '___',
+    '....',
+    '[',
+    '<',
+    'to be ',
+    'insert ',
+    'enter ',
+    'type ',
+    'lorem',
+    '***',
+  ],
+  pattern:
+    /\?\?+|\b(?:tbc|tba|tbd|todo|fixme|xx+)\b|_{3,}|\.{4,}|\[\s*\]|<[a-z][^<>@]{1,40}>|\bto be (?:confirmed|added|completed|filled in)\b|\b(?:insert|enter|type) (?:text|here|name|value)\b|lorem ipsum|\*\*\*/giu,
+};
 
 export const placeholderLeft = textCheck({
   id: 'placeholder-left',
@@ -13,9 +35,9 @@ export const placeholderLeft = textCheck({
   severity: 'unfinished',
   allowable: true,
   run: (reading, say) => {
-    const { joined, locate } = wordsOf(reading);
-    for (const match of joined.matchAll(PLACEHOLDER)) {
-      const found = locate(match.index, match[0].length);
+    const text = wordsOf(reading);
+    for (const match of matchesOf(text, PLACEHOLDER)) {
+      const found = text.locate(match.index, match[0].length);
       if (found === undefined || found.where === COMMENT) continue;
       say({
         at: { span: found.span, key: null, path: found.path },

@@ -1,7 +1,8 @@
 import type { Operation, Place } from '@sideport/schemas';
 import { operationCheck, type About } from '../check.ts';
 import { suturesOf } from '../support/sutures.ts';
-import { mention, narrativeOf, type Wording } from '../support/prose.ts';
+import type { Wording } from '../support/joined-text.ts';
+import { mention, narrativeOf } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 
 const adjuncts: readonly {

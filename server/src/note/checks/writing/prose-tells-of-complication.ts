@@ -1,6 +1,7 @@
 import { operationCheck, type About } from '../check.ts';
 import { complicationOf, type ComplicationKind } from '../support/course.ts';
-import { mention, narrativeOf, type Wording } from '../support/prose.ts';
+import type { Wording } from '../support/joined-text.ts';
+import { mention, narrativeOf } from '../support/prose.ts';
 import { related } from '../support/place.ts';
 import { tornFacts } from '../support/torn.ts';
 

@@ -1,6 +1,7 @@
 import { textCheck, type About } from '../check.ts';
 import { walk } from '../support/values.ts';
 
+const ANYWHERE = /\.0+\s?[mgµu]|(?<!\d)\.\d/u;
 const TRAILING = /(?<![\d.])(\d+)\.0+\s?(mg|g|µg|mcg|micrograms?|mL|ml|units?)\b/u;
 const LEADING = /(?<![\d.])\.(\d+)\s?(mg|g|µg|mcg|micrograms?|mL|ml|units?|%)/u;
 
@@ -11,6 +12,8 @@ export const unsafeDecimalInDose = textCheck({
   severity: 'warning',
   allowable: true,
   run: (reading, say) => {
+    // Most notes have no such number anywhere.
+    if (!ANYWHERE.test(reading.text)) return;
     for (const { field, plan, style } of walk(reading).values) {
       const isDose = plan.notation.name === 'dose';
       if (!isDose && plan.guide.prose !== true) continue;
