@@ -75,7 +75,7 @@ describe('JSON', () => {
     );
   });
   test.each([Number.NaN, Number.POSITIVE_INFINITY, undefined, [undefined]])('%j has no canonical form', (value) =>
-    expect(() => canonicalJson(value)).toThrow('JSON holds no such'),
+    expect(() => canonicalJson(value)).toThrow('JSON holds no such value'),
   );
   test('decimals keep their digits', () =>
     expect(jsonText({ a: { decimal: '21.50' }, b: [{ decimal: '-0.00' }, 'x', null], c: undefined })).toBe(

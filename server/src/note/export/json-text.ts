@@ -8,16 +8,7 @@ export type Json =
 
 /** JSON on one line, with decimals as written. Source: FHIR R4, 2.24.0.1: the precision of a decimal is kept. */
 export function jsonText(value: unknown): string {
-  if (value === undefined || value === null) return 'null';
-  if (typeof value !== 'object') return JSON.stringify(value);
-  if (Array.isArray(value)) return `[${value.map((item) => jsonText(item)).join(',')}]`;
-  if (isDecimal(value)) return value.decimal;
-  const members = Object.entries(value).filter(([, member]) => member !== undefined);
-  return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${jsonText(member)}`).join(',')}}`;
-}
-
-function isDecimal(value: object): value is Decimal {
-  return 'decimal' in value && typeof value.decimal === 'string' && Object.keys(value).length === 1;
+  return isDecimal(value) ? value.decimal : written(value, jsonText, Object.keys);
 }
 
 /**
@@ -25,14 +16,43 @@ function isDecimal(value: object): value is Decimal {
  * UTF-16 units, numbers and strings as ECMAScript writes them. Throws for what JSON cannot hold.
  */
 export function canonicalJson(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item)).join(',')}]`;
-  if (typeof value === 'object' && value !== null) {
-    const members = Object.entries(value).filter(([, member]) => member !== undefined);
-    members.sort(([a], [b]) => (a < b ? -1 : 1));
-    return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`).join(',')}}`;
+  // Without a comparison of its own, sorting goes by UTF-16 units, which is the order the standard asks for.
+  return written(value, canonicalJson, (object) => Object.keys(object).toSorted());
+}
+
+/** Pieces are joined as they come: the records of a large set pass through here, and this is the fastest way. */
+function written(
+  value: unknown,
+  inner: (value: unknown) => string,
+  keysOf: (object: object) => readonly string[],
+): string {
+  if (typeof value === 'string') return JSON.stringify(value);
+  if (Array.isArray(value)) {
+    let text = '[';
+    for (const item of value) text += text === '[' ? inner(item) : `,${inner(item)}`;
+    return `${text}]`;
   }
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new TypeError('JSON holds no such number');
-  const text = JSON.stringify(value) as string | undefined;
-  if (text === undefined) throw new TypeError('JSON holds no such value');
-  return text;
+  if (isRecord(value)) {
+    let text = '{';
+    for (const key of keysOf(value)) {
+      const member = value[key];
+      if (member !== undefined) text += `${text === '{' ? '' : ','}${JSON.stringify(key)}:${inner(member)}`;
+    }
+    return `${text}}`;
+  }
+  if (typeof value === 'boolean' || value === null || Number.isFinite(value)) return String(value);
+  throw new TypeError('JSON holds no such value');
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
+function isDecimal(value: unknown): value is Decimal {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'decimal' in value &&
+    typeof value.decimal === 'string' &&
+    Object.keys(value).length === 1
+  );
 }

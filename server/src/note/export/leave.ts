@@ -33,9 +33,7 @@ export function leave(
   removed: RemovalCount,
 ): Leaving | undefined {
   const { deidentify } = options;
-  const values = deidentify
-    ? computed.values.filter((value) => mayLeave(value)).map((value) => ({ ...value, inputs: {} }))
-    : computed.values;
+  const values = deidentify ? computed.values.filter((value) => mayLeave(value)) : computed.values;
   if (reading.kind === 'operation') {
     const { note } = reading;
     const anchor = { patient: note.patient?.ref?.value, operationDate: note.date?.value };

@@ -13,6 +13,7 @@ export function recordJson(leaving: Leaving): object {
   return { record: leaving.kind, note, derived, computed, ...(codes ? { codes } : {}) };
 }
 
-function computedJson({ name, value, unit, inputs, method, source, cautions }: ComputedValue): object {
-  return { name, value, unit, inputs, method, source, cautions };
+/** Without its inputs: they stand in the record itself, and `compute` names them one by one. */
+function computedJson({ name, value, unit, method, source, path, cautions }: ComputedValue): object {
+  return { name, value, unit, method, source, path, cautions };
 }
