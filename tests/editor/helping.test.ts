@@ -28,6 +28,8 @@ test('a page shows what was computed and from what, and follows the text', async
   expect(await page(window).locator('body').textContent()).toMatch(/lens box.*local policy/);
   await window.page.screenshot({ path: picturePath('computed') });
 
+  // The keyboard is back with the text.
+  await window.cursorIsOn('k2: 44.00 D @ 88');
   for (let back = 0; back < '0 D @ 88'.length; back += 1) await window.page.keyboard.press('ArrowLeft');
   await window.page.keyboard.press('Backspace');
   await window.page.keyboard.type('7');
