@@ -165,6 +165,7 @@ function translate(value, piece, context) {
     case 'free-text': {
       const minutes = /took (\d+(?:\.\d+)?) min/u.exec(text);
       if (minutes !== null) return ['operation.duration_min', Number(minutes[1])];
+      if (/optic was not captured/iu.test(text)) return ['iol.optic_capture', false];
       return /no miotic/iu.test(text) ? ['drug.miotic', 'none'] : undefined;
     }
     case 'team.grade':
@@ -326,6 +327,10 @@ function translate(value, piece, context) {
         return length === undefined || length % 7 !== 0 ? undefined : ['postop.drops_weeks', length / 7];
       }
       return [`postop.${kind}_times_daily`, number(text)];
+    }
+    case 'after-care.instructions': {
+      const length = days(/\bfor (\d+ (?:day|week)s?)$/u.exec(text)?.[1] ?? '');
+      return length === undefined || length % 7 !== 0 ? undefined : ['postop.drops_weeks', length / 7];
     }
     case 'reviews.due': {
       const length = days(text);

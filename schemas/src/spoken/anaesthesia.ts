@@ -25,7 +25,10 @@ export function anaesthesiaSpoken(): SpokenSection {
               'topical',
               `topical (anaesthetic|anaesthesia) drops`,
               `${agents} (drops|gel)`,
-              'anaesthetic drops',
+              'anaesthetic drops [(only|alone)]',
+              'drops (only|alone) for (anaesthesia|the anaesthetic)',
+              '(anaesthesia|anaesthetic) with drops [(only|alone)]',
+              'drop anaesthesia',
             ],
           },
           {

@@ -78,6 +78,7 @@ export function capsulotomySpoken(): SpokenSection {
               'central',
               'well centred [on|over] [the] (pupil|visual axis|lens)',
               'centred on the (pupil|visual axis)',
+              '(and|fully and) (centred|well centred)',
             ],
             heard: ['(well|nicely) (centre|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'],
           },

@@ -200,12 +200,13 @@ export function chamberSpoken(): SpokenSection {
       },
       {
         path: 'pupil-aid[iris hooks].count',
-        about: ['pupil aid', 'pupil'],
+        about: ['pupil aid'],
+        amounts: [{ unit: '', bare: 'subject', possible: [1, 8], whole: true }],
         forms: [
           {
             said: [
               '{count} [flexible|disposable|nylon] [iris|pupil] (hooks|hook|retractors)',
-              '[iris|pupil] (hooks|retractors) x {number}',
+              '[iris|pupil] (hooks|retractors) (x|times|by) {number}',
               '[iris] hooks [(numbering|were placed)] ({number} in number)',
             ],
             also: [['pupil-aid[iris hooks].kind', 'iris hooks']],

@@ -63,7 +63,6 @@ export function closureSpoken(): SpokenSection {
               'negative (seidel|seidels|siedel|seidel test|leak test)',
               '$no [any] [(wound|fluid|aqueous|further)] (leak|leaks|leakage|leaking) [(seen|detected|noted|at the end|from the wound|from the wounds|from any wound|at all|on testing|demonstrated|from wounds|from any of the wounds|was seen|was detected)]',
               `[${wounds}] [(and|$was)] [(all|found to be|checked and|confirmed|tested and|found|now|both|noted to be|confirmed to be|checked and found to be)] (watertight|water tight|leak free|not leaking|airtight)`,
-              `${wounds} [$was] [(all|found to be|checked and|both|secure and)] (secure|dry|sealed|tight|leakproof)`,
               `${wounds} (do not|does not|did not|dont|doesnt|didnt) leak`,
               'leak test [$was] negative',
               'nothing (leaking|leaked|leaks)',
@@ -73,6 +72,13 @@ export function closureSpoken(): SpokenSection {
             heard: [
               '(sidel|side all|sigh dell|cidel|sidle|site all|side el|saddle|sidell|sigh del|seidle|seidl) [test] negative',
               '(what a tight|water type|waters tight|water tied)',
+            ],
+          },
+          {
+            value: 'no leak',
+            implied: true,
+            said: [
+              `${wounds} [$was] [(all|found to be|checked and|both|secure and)] (secure|dry|sealed|tight|leakproof)`,
             ],
           },
           {
@@ -127,9 +133,13 @@ export function closureSpoken(): SpokenSection {
         forms: [
           {
             said: [
-              `{count} [(interrupted|simple|single|radial|cross|corneal|buried|further|absorbable|figure of eight|x)] ${stitch}`,
-              `${stitch} x {number}`,
+              `{count} [(interrupted|simple|single|radial|cross|corneal|buried|further|figure of eight|x)] ${stitch}`,
+              `${stitch} (x|times|by) {number}`,
             ],
+          },
+          {
+            said: [`{count} [(interrupted|simple|single|corneal)] absorbable [(interrupted|corneal)] ${stitch}`],
+            also: [['closure.sutures.material', 'polyglactin']],
           },
           { said: ['x {number}', '(times|by) {number}'], bound: true },
         ],
@@ -238,6 +248,14 @@ export function closureSpoken(): SpokenSection {
               '(tomorrow|next day|day one|first day|first postoperative day) (review|check|follow up|visit|appointment|clinic|post op check)',
               '(tomorrow|next day) for [a] (review|check|follow up|visit)',
             ],
+          },
+          {
+            value: '1 week',
+            said: [`${time} ${whom} [in|at|the] (next week|following week|a weeks time|one weeks time)`],
+          },
+          {
+            value: '2 weeks',
+            said: [`${time} ${whom} [in|at] (two weeks time|a fortnights time)`],
           },
           { value: '1 day', bound: true, said: ['tomorrow', '[the] next day', '[the] following day'] },
         ],

@@ -292,7 +292,7 @@ export function complicationsSpoken(): SpokenSection {
             value: 'lens decentred',
             denied: 'lens decentred',
             said: [
-              '(lens|iol|implant|optic) [$was] [slightly|a little] (decentred|off+centre|not centred|not well centred|decentration|decentered)',
+              '(lens|iol|implant|optic) [$was] [slightly|a little] (decentred|off+centre|not centred|not well centred|decentration)',
               'decentred (lens|iol|implant)',
             ],
           },

@@ -83,8 +83,7 @@ export const denialsBefore: readonly string[] = [
 /** Words after a fact that deny it. */
 export const denialsAfter: readonly string[] = [
   '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated)',
-  '(unnecessary|omitted|withheld|avoided|absent|nil|none)',
-  '$was (unnecessary|omitted|avoided|absent|nil)',
+  '[$was] [(deliberately|intentionally|purposely|specifically|therefore)] (unnecessary|omitted|withheld|avoided|absent|nil|none|left out)',
   '(did not|didnt) (occur|happen|develop|result)',
 ];
 

@@ -26,20 +26,12 @@ export function diagnosisSpoken(): SpokenSection {
         values: [
           {
             value: 'nuclear',
-            said: [
-              `nuclear ${opacity}`,
-              '(nuclear sclerotic|nucleosclerotic|nuclear sclerosis) [cataract]',
-              'nuclear and (cortical|posterior sub+capsular) (cataract|opacity|changes)',
-            ],
+            said: [`nuclear ${opacity}`, '(nuclear sclerotic|nucleosclerotic|nuclear sclerosis) [cataract]'],
           },
           { value: 'nuclear', bound: true, said: ['nuclear'] },
           {
             value: 'cortical',
-            said: [
-              `cortical ${opacity}`,
-              'cortical (spoke|spokes|spoking)',
-              '(cortical and nuclear|cortical nuclear) (cataract|opacity|changes)',
-            ],
+            said: [`cortical ${opacity}`, 'cortical (spoke|spokes|spoking)'],
           },
           { value: 'cortical', bound: true, said: ['cortical'] },
           {
@@ -113,6 +105,7 @@ export function diagnosisSpoken(): SpokenSection {
               '(grade|graded) {number} (nuclear sclerosis|nuclear cataract|nuclear sclerotic cataract|nuclear sclerotic)',
               '(nuclear sclerosis|nuclear cataract|nuclear sclerotic cataract|nuclear sclerotic) [cataract] [$was] [graded] [as] (grade|graded|of grade) {number}',
               '(ns|n s|nuclear sclerosis) {number} [plus]',
+              '(nuclear|nuclear sclerotic) cataract {number} (plus|+)',
               '{number} (plus|+) (nuclear sclerosis|nuclear sclerotic|ns|n s) [cataract]',
             ],
             write: 'nuclear {}',

@@ -94,7 +94,7 @@ function drops(name: string, kind: string, key: 'drug' | 'kind', value: SpokenVa
   const id = `drops ${name}`;
   return {
     path,
-    base: { kind },
+    base: key === 'kind' ? {} : { kind },
     subject: { id, within: 'drops' },
     fields: [
       { path: `${path}.${key}`, about: ['drops'], opens: id, values: [value] },
@@ -138,6 +138,20 @@ export function drugsSpoken(): SpokenSection {
     subjects: [...routes, ...all.map(({ subject }) => subject), { id: 'miotic', named: ['miotic', 'miotics'] }],
     fields: [
       ...all.flatMap(({ fields }) => fields),
+      {
+        path: 'after-care.drops[drops].regimen',
+        about: ['drops'],
+        exactly: true,
+        forms: [
+          {
+            said: ['{frequency}', '(used|given|taken) {frequency}'],
+            bound: true,
+            write: '{} times a day',
+            part: 'frequency',
+          },
+          { said: ['for {duration}', 'over {duration}'], bound: true, write: 'for {}', part: 'duration' },
+        ],
+      },
       {
         path: 'drugs[miotic].drug',
         about: ['miotic'],

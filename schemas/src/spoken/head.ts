@@ -10,7 +10,7 @@ export function head(): SpokenSection {
   return {
     subjects: [
       { id: 'operation', named: ['[the] (operation|procedure|surgery)'] },
-      { id: surgeon },
+      { id: surgeon, named: ['[the] [(operating|primary)] (surgeon|operator)'] },
       { id: 'supervisor' },
       { id: 'duration' },
     ],
@@ -85,14 +85,14 @@ export function head(): SpokenSection {
               'manual small incision [cataract] (surgery|extraction|operation) [(with|and|plus) [a|an] ($lens|lens implantation)]',
               '(msics|sics|m s i c s|s i c s|manual sics) [(with|and|plus|/) [a|an] ($lens|lens implantation)]',
               'manual (sutureless|small incision) (surgery|extraction|cataract surgery|cataract extraction)',
-              'small incision extracapsular [cataract] (surgery|extraction)',
+              'small incision (extracapsular|manual) [cataract] (surgery|extraction) [(with|and|plus) [a|an] ($lens|lens implantation)]',
             ],
           },
           {
             value: 'extracapsular extraction with lens',
             said: [
-              '[conventional] extra+capsular [cataract|lens] (extraction|surgery|operation) [(with|and|plus) [a|an] ($lens|lens implantation)]',
-              '(ecce|e c c e) [(with|and|plus|/) [a|an] ($lens|lens implantation)]',
+              '[conventional|converted to|conversion to] extra+capsular [cataract|lens] (extraction|surgery|operation) [(with|and|plus) [a|an] ($lens|lens implantation)]',
+              '(ecce|e c c e|extra+cap) [(with|and|plus|/) [a|an] ($lens|lens implantation)]',
             ],
           },
           { value: 'intracapsular extraction', said: ['intra+capsular [cataract|lens] extraction', 'icce'] },
@@ -208,7 +208,16 @@ export function head(): SpokenSection {
         called: [
           '(took|lasted|duration|duration of [the] (surgery|operation|procedure)|operating time|operation time|surgical time|surgery time|total time|time taken|the (case|operation|procedure|whole thing|surgery) (took|lasted)|(case|operation|procedure|surgery) (took|lasted)|theatre time|skin to skin|total (operating|operative|surgical) time|operative time|in (all|total))',
         ],
-        amounts: [{ unit: 'min', bare: 'never', namedOnly: true, possible: [1, 400] }],
+        amounts: [{ unit: 'min', bare: 'never', namedOnly: true, possible: [1, 400], also: { h: 60 } }],
+        values: [
+          {
+            value: '60 min',
+            said: [
+              '(took|lasted|taken|finished in|done in) (an|about an|around an|just under an) hour',
+              'hour long (operation|procedure)',
+            ],
+          },
+        ],
         forms: [
           {
             said: [

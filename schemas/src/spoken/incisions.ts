@@ -186,7 +186,7 @@ export function incisionsSpoken(): SpokenSection {
           {
             said: [
               `{count} [corneal] [limbal] [temporal|nasal] ${sideWords}`,
-              `${sideWords} x {number}`,
+              `${sideWords} (x|times|by) {number}`,
               `${sideWords} [,] {count} [,] at`,
               `${sideWords} [,] {count} in number`,
             ],
@@ -199,6 +199,7 @@ export function incisionsSpoken(): SpokenSection {
         path: 'incisions[side-port].at',
         about: ['side-port'],
         several: true,
+        calledThen: ['(on|at) [the] (axis|meridian) [of]'],
         amounts: [
           { unit: '°', bare: 'subject', possible: [0, 360], bareWithin: [13, 360], whole: true },
           { unit: "o'clock", bare: 'subject', possible: [1, 12], whole: true },

@@ -67,11 +67,11 @@ export function lensSpoken(): SpokenSection {
         about: ['lens'],
         critical: true,
         called: [
-          `[toric|lens] (axis|aligned|lined up|alignment|orientated|oriented|rotated|marks|marks aligned|dialled|toric marks|rotated into position|rotated and aligned|positioned|placed|rotated to|set|lens axis) ${at}`,
+          `[toric|lens] (axis|aligned|lined up|alignment|orientated|oriented|rotated|marks aligned|dialled|toric marks|rotated into position|rotated and aligned|rotated to|lens axis) ${at}`,
           '[lens|toric|implant|implantation|implanted|final] axis [(of|is|was|at)]',
-          '(on|at) axis',
           'aligned',
         ],
+        calledThen: [`(positioned|placed|set|marks) ${at}`, '(on|at) [the] (axis|meridian) [of]'],
         amounts: [degrees, { ...degrees, bare: 'after at' }],
         forms: [{ said: ['[the|on the] {number} (degree|degrees) (mark|meridian|axis)'], bound: true, write: '{}°' }],
       },
@@ -251,6 +251,7 @@ export function lensSpoken(): SpokenSection {
               '[with] reverse optic capture',
             ],
             heard: ['(optic|object|optical|up tick|optics) (captcha|capture|rapture)'],
+            deniedAs: ['free-text[capture]', 'The optic was not captured.'],
           },
           {
             value: 'anterior chamber',

@@ -1,5 +1,5 @@
 import { ultrasoundModes } from '../vocabulary/theatre.ts';
-import type { SpokenAmount, SpokenField, SpokenSection, SpokenSubject } from './phrase.ts';
+import type { SpokenAmount, SpokenField, SpokenForm, SpokenSection, SpokenSubject } from './phrase.ts';
 
 const mmhg: SpokenAmount = { unit: 'mmHg', bare: 'named', possible: [5, 750] };
 
@@ -9,6 +9,7 @@ interface Setting {
   readonly called: readonly string[];
   readonly calledHeard?: readonly string[];
   readonly amount: SpokenAmount;
+  readonly forms?: readonly SpokenForm[];
   /** The cortex has it as well. */
   readonly cortex: boolean;
 }
@@ -76,6 +77,7 @@ const settings: readonly Setting[] = [
     ],
     calledHeard: ['(pour|pow her|powder|tower)'],
     amount: { unit: '%', bare: 'named', possible: [1, 100] },
+    forms: [{ said: ['(ultrasound|us|u s) [(at|of|up to)] {number} (percent|per cent)'], write: '{} %' }],
     cortex: false,
   },
 ];
@@ -96,7 +98,7 @@ const stepSubjects: readonly SpokenSubject[] = steps.map(({ step, named }) => ({
 function settingField(
   path: string,
   about: string,
-  { called, calledHeard, amount }: Setting,
+  { called, calledHeard, amount, forms }: Setting,
   own: boolean,
 ): SpokenField {
   return {
@@ -105,7 +107,7 @@ function settingField(
     called,
     ...(calledHeard === undefined ? {} : { calledHeard }),
     amounts: [amount],
-    ...(own ? { onlyAbout: true } : {}),
+    ...(own ? { onlyAbout: true } : forms === undefined ? {} : { forms }),
   };
 }
 
@@ -159,6 +161,7 @@ export function machineSpoken(): SpokenSection {
         calledHeard: ['(fake oh|faco|fako|faker|fake o) time'],
         amounts: [{ unit: 's', bare: 'named', namedOnly: true, possible: [1, 900], also: { min: 60 } }],
         forms: [
+          { said: ['[total|effective] (phaco|ultrasound|us|u s|u / s) time [(of|was|is)] {minutes}'], write: '{} s' },
           {
             said: [
               '{number} (seconds|second|secs|s) of (phaco|ultrasound|phaco time|ultrasound time|us time)',

@@ -11,7 +11,7 @@
 export type Pattern = string;
 
 export type SlotName =
-  'number' | 'count' | 'pair' | 'gauge' | 'date' | 'serial' | 'duration' | 'frequency' | 'clock' | 'place';
+  'number' | 'count' | 'pair' | 'gauge' | 'date' | 'serial' | 'duration' | 'frequency' | 'minutes' | 'clock' | 'place';
 
 /** Something that is spoken about; what follows, or stands before its name, belongs to it. */
 export interface SpokenSubject {
@@ -101,11 +101,15 @@ export interface SpokenField {
   /** Its own names; what follows is its value. */
   readonly called?: readonly Pattern[];
   readonly calledHeard?: readonly Pattern[];
+  /** Names that mean it only while its subject is spoken about, in the same sentence. */
+  readonly calledThen?: readonly Pattern[];
   readonly amounts?: readonly SpokenAmount[];
   readonly values?: readonly SpokenValue[];
   readonly forms?: readonly SpokenForm[];
   /** Its names mean it only while its subject is spoken about, in the same sentence: another field has the same names. */
   readonly onlyAbout?: boolean;
+  /** Spoken about only while the subject itself is, not a part of it. */
+  readonly exactly?: boolean;
   /** Asks for the surgeon's confirmation or a second source, however clearly it was said. */
   readonly critical?: boolean;
   /** Takes several values. */

@@ -14,7 +14,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   x - / under patient patients mrs mr eye case via further routinely usual routine standard
   position positions mark level side end okay yes thank thanks please right-hand let lets well sir um uh er erm umm uhm hmm ah eh
   total size power technique procedure operation surgery theatre surgical underwent operating room brought draped drape
-  plus interrupted sited done good nice nicely  please note new`.split(/\s+/u),
+  plus interrupted sited done good nice nicely  please note new foldable injectable preloaded`.split(/\s+/u),
 );
 
 /** Phrases that carry no fact of their own. */

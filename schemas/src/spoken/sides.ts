@@ -4,7 +4,7 @@
 export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> = {
   right: [
     '[the|patient|patients] right (eye|sided|eyes)',
-    'r eye',
+    'r [/] (eye|e)',
     'right [sided] eye',
     'eye [is|was] [the] right',
     '(laterality|side) [is|was] [the] right',
@@ -12,7 +12,7 @@ export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> 
   ],
   left: [
     '[the|patient|patients] left (eye|sided|eyes)',
-    'l eye',
+    'l [/] (eye|e)',
     'left [sided] eye',
     'eye [is|was] [the] left',
     '(laterality|side) [is|was] [the] left',

@@ -65,6 +65,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: 'µg', said: ['micrograms', 'microgram', 'mcg', 'ug'] },
   { unit: 's', said: ['seconds', 'second', 'secs', 'sec', 's'] },
   { unit: 'min', said: ['minutes', 'minute', 'mins', 'min'] },
+  { unit: 'h', said: ['hours', 'hour', 'hrs', 'hr'] },
   { unit: 'day', said: ['days', 'day'] },
   { unit: 'week', said: ['weeks', 'week', '/ 52'] },
   { unit: 'month', said: ['months', 'month', '/ 12'] },

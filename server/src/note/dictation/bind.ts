@@ -8,7 +8,7 @@ import { chooseBound, isBound, partOfValue, valuedOf, type Valued } from './rank
 import type { Item } from './scan.ts';
 import type { Amount } from './spoken-amounts.ts';
 import type { SlotReading } from './slots.ts';
-import type { AmountOf, Table } from './table.ts';
+import type { AmountOf, Called, Table } from './table.ts';
 import type { Token } from './tokens.ts';
 
 /** What binding makes of a dictation: the claims in order, and the positions of the islands that were used. */
@@ -67,7 +67,7 @@ class Binder {
       return;
     }
     if (this.#takeValues(item, item.meanings.flatMap(valuedOf), index)) return;
-    const called = item.meanings.flatMap((meaning) => (meaning.kind === 'called' ? [meaning.field] : []));
+    const called = item.meanings.filter((meaning) => meaning.kind === 'called');
     if (called.length > 0) {
       this.#openFields(called, index);
       return;
@@ -77,8 +77,8 @@ class Binder {
       this.#context.setTopic(subject.subject.id, index);
   }
 
-  #openFields(fields: readonly SpokenField[], index: number): void {
-    const possible = fields.filter((field) => this.#context.canBeNamed(field, index));
+  #openFields(called: readonly Called[], index: number): void {
+    const possible = called.filter((one) => this.#context.canBeNamed(one, index)).map(({ field }) => field);
     const about = possible.filter((field) => this.#context.isAbout(field));
     const chosen = about.length > 0 ? about : possible;
     if (chosen.length === 0) return;
@@ -115,7 +115,7 @@ class Binder {
   #maybeDigit(item: Item, spoken: Amount): boolean {
     const { open, items } = this.#context;
     const word = this.#context.wordBefore(item);
-    const right = open !== undefined && items[open.index]!.to === item.from - 1;
+    const right = open !== undefined && items[open.index]!.to >= item.from - 1;
     return (
       spoken.unit === undefined &&
       right &&

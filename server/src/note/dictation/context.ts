@@ -1,8 +1,8 @@
 import type { SpokenField } from '@sideport/schemas/spoken/phrase.ts';
 import type { Claim } from './claims.ts';
-import { gapBetween, isPlain, neighbour, type Gap } from './gaps.ts';
+import { gapBetween, isPlain, joinedGaps, neighbour, type Gap } from './gaps.ts';
 import type { Item } from './scan.ts';
-import type { Meaning, Table } from './table.ts';
+import type { Called, Meaning, Table } from './table.ts';
 import type { Token } from './tokens.ts';
 
 /** A field whose own name was said and that waits for its value. */
@@ -50,12 +50,14 @@ export class Context {
   }
 
   isAbout(field: SpokenField): boolean {
-    return this.topic !== undefined && this.withAncestors(this.topic).some((subject) => field.about.includes(subject));
+    if (this.topic === undefined) return false;
+    const subjects = field.exactly === true ? [this.topic] : this.withAncestors(this.topic);
+    return subjects.some((subject) => field.about.includes(subject));
   }
 
   /** Whether a name that several fields share can mean this one here. */
-  canBeNamed(field: SpokenField, index: number): boolean {
-    return field.onlyAbout !== true || (this.isAbout(field) && this.sentencesSinceTopic(index) === 0);
+  canBeNamed({ field, onlyAbout }: Called, index: number): boolean {
+    return !onlyAbout || (this.isAbout(field) && this.sentencesSinceTopic(index) === 0);
   }
 
   /** Sentences since the subject was named. */
@@ -79,6 +81,13 @@ export class Context {
 
   gap(left: number, right: number): Gap {
     return gapBetween(this.tokens, this.items[left]!.to, this.items[right]!.from);
+  }
+
+  /** What stands between two islands beside the islands between them. */
+  gapOver(left: number, right: number): Gap {
+    let whole = this.gap(left, left + 1);
+    for (let at = left + 1; at < right; at += 1) whole = joinedGaps(whole, this.gap(at, at + 1));
+    return whole;
   }
 
   /** Islands between two others that are no asides. */

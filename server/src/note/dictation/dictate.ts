@@ -47,15 +47,15 @@ function covers(claim: Claim, token: number): boolean {
   return claim.from <= token && token < claim.to;
 }
 
-/** The tokens of every side that is accounted for. */
+/** The tokens of every side that is accounted for; of a withdrawn one with the words that withdraw it. */
 function sideRanges(
   mentions: readonly SideMention[],
   tokens: readonly Token[],
 ): readonly { readonly from: number; readonly to: number }[] {
-  return mentions
-    .filter(({ role }) => role === 'asserted' || role === 'alone')
-    .map(({ start, end }) => {
-      const to = tokens.findIndex((token) => token.start >= end);
-      return { from: tokens.findIndex((token) => token.start >= start), to: to < 0 ? tokens.length : to };
-    });
+  return mentions.flatMap(({ role, start, end, superseded }, at) => {
+    if (role !== 'asserted' && role !== 'alone') return [];
+    const until = superseded ? (mentions[at + 1]?.start ?? end) : end;
+    const to = tokens.findIndex((token) => token.start >= until);
+    return [{ from: tokens.findIndex((token) => token.start >= start), to: to < 0 ? tokens.length : to }];
+  });
 }

@@ -33,6 +33,16 @@ export function gapBetween(tokens: readonly Token[], from: number, to: number): 
   return { content, plain, parts, sentences };
 }
 
+/** Two gaps as one. */
+export function joinedGaps(a: Gap, b: Gap): Gap {
+  return {
+    content: a.content + b.content,
+    plain: [...a.plain, ...b.plain],
+    parts: a.parts + b.parts,
+    sentences: a.sentences + b.sentences,
+  };
+}
+
 /** Whether an island carries no fact: an aside. */
 export function isPlain(item: Item): boolean {
   return item.amount === undefined && item.meanings.every(({ kind }) => kind === 'plain');

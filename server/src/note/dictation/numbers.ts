@@ -67,6 +67,19 @@ const onlyAfterNumbers = new Set([
   'degrees',
   'mmhg',
   'percent',
+  'milligram',
+  'milligrams',
+  'mg',
+  'millilitre',
+  'millilitres',
+  'mil',
+  'mils',
+  'ml',
+  'mls',
+  'weeks',
+  'seconds',
+  'die',
+  'dye',
 ]);
 
 interface Part {
@@ -189,12 +202,23 @@ function integers(tokens: readonly Token[], at: number): readonly Part[] {
   if (word === 'a') return wordAt(tokens, at + 1) === 'hundred' ? hundreds(tokens, { value: 1, end: at + 1 }) : [];
   const alike = soundAlikes[word];
   if (alike !== undefined) return heardIntegers(tokens, at, alike);
-  return belowHundred(tokens, at).flatMap((part) => [
-    part,
-    ...hundreds(tokens, part),
-    ...colloquial(tokens, at, part),
-    ...thousands(tokens, part),
-  ]);
+  return [
+    ...heardTens(tokens, at),
+    ...belowHundred(tokens, at).flatMap((part) => [
+      part,
+      ...hundreds(tokens, part),
+      ...colloquial(tokens, at, part),
+      ...thousands(tokens, part),
+    ]),
+  ];
+}
+
+/** "Twenty too dioptres". */
+function heardTens(tokens: readonly Token[], at: number): readonly Part[] {
+  const ten = tens[wordAt(tokens, at) ?? ''];
+  const alike = soundAlikes[wordAt(tokens, at + 1) ?? ''];
+  if (ten === undefined || alike === undefined || !onlyAfterNumbers.has(wordAt(tokens, at + 2) ?? '')) return [];
+  return [{ value: ten + alike, end: at + 2, heard: true }];
 }
 
 function heardIntegers(tokens: readonly Token[], at: number, value: number): readonly Part[] {
@@ -263,6 +287,9 @@ function decimals(tokens: readonly Token[], integer: Part): NumberReading[] {
     decimal += String(digit);
     out.push(make(decimal, end + 1));
   }
+  const alike = soundAlikes[wordAt(tokens, at) ?? ''];
+  if (alike !== undefined && onlyAfterNumbers.has(wordAt(tokens, at + 1) ?? ''))
+    out.push({ ...make(String(alike), at + 1), heard: true });
   if (out.length === 0) {
     const pair = belowHundred(tokens, at).at(-1);
     if (pair !== undefined && pair.value >= 10) out.push(make(String(pair.value), pair.end));

@@ -97,7 +97,7 @@ function forwardScore(context: Context, of: AmountOf, { amount, index, afterAt }
   if (gap.sentences > 0 || gap.content > 1) return nothing;
   const next = context.items[anchor]!;
   const called = next.meanings.some(
-    (meaning) => meaning.kind === 'called' && meaning.field === of.field && context.canBeNamed(of.field, anchor),
+    (meaning) => meaning.kind === 'called' && meaning.field === of.field && context.canBeNamed(meaning, anchor),
   );
   const subjects = subjectsAhead(context, anchor);
   if (!called && !of.field.about.some((subject) => subjects.includes(subject))) return nothing;

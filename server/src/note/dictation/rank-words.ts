@@ -72,7 +72,7 @@ function scoreOf(
   if (context.isOpen(field)) consider(6, context.items[context.open!.index]!.heard);
   const anchor = context.anchorAfter(index);
   if (anchor !== undefined && field.about.some((subject) => context.subjectsOf(anchor).includes(subject))) {
-    const gap = context.gap(index, anchor);
+    const gap = context.gapOver(index, anchor);
     const close = isAttributive(context, item) && gap.plain.length === 0 && gap.parts === 0 ? 1.5 : 0;
     if (gap.content <= 1 && gap.sentences === 0)
       consider(3 + close - 0.8 * gap.parts - gap.content, context.items[anchor]!.heard);

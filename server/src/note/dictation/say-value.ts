@@ -85,6 +85,7 @@ const sayers: Readonly<Record<SlotName, (held: string) => string | undefined>> =
   duration: (held) => sayLength(/^(\d{1,3}) ((?:day|week|month|year)s?)$/u.exec(held)),
   frequency: (held) => (/^\d{1,2}$/u.test(held) ? `${sayInteger(Number(held))} times a day` : undefined),
   clock: (held) => sayAt(/^(\d{1,2}) o'clock$/u.exec(held)),
+  minutes: () => undefined,
   place: (held) => (/^(?:supero|infero)?(?:temporal|nasal)$|^(?:super|infer)ior$/u.test(held) ? held : undefined),
 };
 

@@ -20,7 +20,22 @@ export function withShared(claims: readonly Claim[], tokens: readonly Token[]): 
     for (const claim of regimens(live, next))
       added.push({ ...claim, field: fieldOf(claim, name), path: pathOf(claim, name), implied: true });
   });
-  return [...claims, ...added];
+  return toAll([...claims, ...added]);
+}
+
+/** What is said of the drops as such holds for each that has nothing of its own; without any it stays as it is. */
+function toAll(claims: readonly Claim[]): readonly Claim[] {
+  const live = claims.filter(({ superseded }) => !superseded);
+  const names = live.filter(({ field }) => field.opens !== undefined && field.path.startsWith('after-care.drops['));
+  const shared = live.filter(({ path }) => path === 'after-care.drops[drops].regimen');
+  const given = shared.flatMap((claim) =>
+    names
+      .filter((name) => regimens(live, name).every(({ part }) => part !== claim.part))
+      .map((name) => ({ ...claim, field: fieldOf(claim, name), path: pathOf(claim, name), implied: true })),
+  );
+  if (given.length === 0) return claims;
+  const parts = new Set(given.map(({ part }) => part));
+  return [...claims.filter((claim) => !shared.includes(claim) || !parts.has(claim.part)), ...given];
 }
 
 function joined(tokens: readonly Token[], from: number, to: number): boolean {

@@ -28,6 +28,7 @@ const readers: Readonly<Record<SlotName, Reader>> = {
   duration: readDuration,
   frequency: readFrequency,
   clock: readClock,
+  minutes: readMinutes,
   place: readPlace,
 };
 
@@ -200,7 +201,7 @@ function plural(count: number, unit: string): string {
 
 const latin: Readonly<Record<string, string>> = { qds: '4', qid: '4', tds: '3', tid: '3', bd: '2', bid: '2', bds: '2' };
 const oftenWords: Readonly<Record<string, string>> = { once: '1', twice: '2', thrice: '3' };
-const hourly: Readonly<Record<number, string>> = { 4: '6', 6: '4', 8: '3', 12: '2' };
+const hourly: Readonly<Record<number, string>> = { 2: '12', 3: '8', 4: '6', 6: '4', 8: '3', 12: '2' };
 const daily: readonly (readonly string[])[] = [
   ['a', 'day'],
   ['daily'],
@@ -245,6 +246,12 @@ function dailyEnd(tokens: readonly Token[], at: number): number | undefined {
   return words === undefined ? undefined : at + words.length;
 }
 
+/** Minutes and seconds as a machine shows them, in seconds: "1:12". */
+function readMinutes(tokens: readonly Token[], at: number): readonly Omit<SlotReading, 'from'>[] {
+  const shown = /^(\d+):(\d\d)$/u.exec(tokens[at]?.word ?? '');
+  return shown === null ? [] : [sure(String(Number(shown[1]) * 60 + Number(shown[2])), at + 1)];
+}
+
 /** A clock hour that says so. */
 function readClock(tokens: readonly Token[], at: number): readonly Omit<SlotReading, 'from'>[] {
   return numbersAt(tokens, at)
@@ -272,7 +279,15 @@ const shortSites: Readonly<Record<string, string>> = {
 };
 
 const sites: ReadonlySet<string> = new Set(siteWords);
-const sitePrefixes = new Set(['supero', 'infero', 'superior', 'inferior', 'super']);
+const sitePrefixes: Readonly<Record<string, 'supero' | 'infero'>> = {
+  supero: 'supero',
+  superior: 'supero',
+  super: 'supero',
+  upper: 'supero',
+  infero: 'infero',
+  inferior: 'infero',
+  lower: 'infero',
+};
 
 /** A sector of the eye: "temporal", "superotemporally", "supero nasal". */
 function readPlace(tokens: readonly Token[], at: number): readonly Omit<SlotReading, 'from'>[] {
@@ -280,9 +295,9 @@ function readPlace(tokens: readonly Token[], at: number): readonly Omit<SlotRead
   const whole = site(first);
   const out = whole === undefined ? [] : [sure(whole, at + 1)];
   const second = site(word(tokens, at + 1) ?? '');
-  if (sitePrefixes.has(first) && (second === 'temporal' || second === 'nasal')) {
-    out.unshift(sure(`${first.startsWith('s') ? 'supero' : 'infero'}${second}`, at + 2));
-  }
+  const prefix = sitePrefixes[first];
+  if (prefix !== undefined && (second === 'temporal' || second === 'nasal'))
+    out.unshift(sure(`${prefix}${second}`, at + 2));
   return out;
 }
 
@@ -300,7 +315,7 @@ const slotWords: ReadonlySet<string> = new Set([
   ...Object.keys(oftenWords),
   ...Object.keys(shortSites),
   ...siteWords.flatMap((site) => [site, `${site}ly`]),
-  ...sitePrefixes,
+  ...Object.keys(sitePrefixes),
   'every',
   'fortnight',
   'oh',

@@ -8,6 +8,8 @@ const american: Readonly<Record<string, string>> = {
   centers: 'centres',
   centered: 'centred',
   centering: 'centring',
+  decentered: 'decentred',
+  decentering: 'decentring',
   millimeter: 'millimetre',
   millimeters: 'millimetres',
   centimeter: 'centimetre',

@@ -36,7 +36,7 @@ import { Phrases } from './phrases.ts';
 /** What a phrase means. */
 export type Meaning =
   | { readonly kind: 'subject'; readonly subject: SpokenSubject; readonly heard: boolean }
-  | { readonly kind: 'called'; readonly field: SpokenField; readonly heard: boolean }
+  | { readonly kind: 'called'; readonly field: SpokenField; readonly heard: boolean; readonly onlyAbout: boolean }
   | { readonly kind: 'value'; readonly field: SpokenField; readonly value: SpokenValue; readonly heard: boolean }
   | { readonly kind: 'form'; readonly field: SpokenField; readonly form: SpokenForm; readonly heard: boolean }
   | {
@@ -49,6 +49,9 @@ export type Meaning =
   | { readonly kind: 'doubt'; readonly stands: 'before' | 'after' }
   | { readonly kind: 'plain' }
   | { readonly kind: 'opaque' };
+
+/** The name of a field. */
+export type Called = Extract<Meaning, { kind: 'called' }>;
 
 export interface UnitMeaning {
   readonly unit: string;
@@ -150,8 +153,10 @@ function byUnit(amounts: readonly AmountOf[]): ReadonlyMap<string, readonly Amou
 type Add = (patterns: readonly string[] | undefined, meaning: Meaning) => void;
 
 function addField(add: Add, field: SpokenField): void {
-  add(field.called, { kind: 'called', field, heard: false });
-  add(field.calledHeard, { kind: 'called', field, heard: true });
+  const onlyAbout = field.onlyAbout === true;
+  add(field.called, { kind: 'called', field, heard: false, onlyAbout });
+  add(field.calledHeard, { kind: 'called', field, heard: true, onlyAbout });
+  add(field.calledThen, { kind: 'called', field, heard: false, onlyAbout: true });
   for (const value of field.values ?? []) {
     add(value.said, { kind: 'value', field, value, heard: false });
     add(value.heard, { kind: 'value', field, value, heard: true });

@@ -14,7 +14,7 @@ export interface Token {
 }
 
 const piece =
-  /\d{4}-\d{2}-\d{2}|[-−+]ve\b|\d+(?:[.,]\d+)?|(?<![\d.])\.\d+|\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?|\r\n|\r|\n|[^\s]/gu;
+  /\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}(?![\d:])|\p{L}(?:\.\p{L})+(?:\.(?=\s*[\p{Ll}\d,:;]))?(?!\p{L})|[-−+]ve\b|\d+(?:[.,]\d+)?|(?<![\d.])\.\d+|\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?|\r\n|\r|\n|[^\s]/gu;
 
 /** Symbols as they are read aloud. Others stand for themselves. */
 const aloud: Readonly<Record<string, string>> = {
@@ -70,15 +70,25 @@ export function tokensOf(text: string): readonly Token[] {
   return withSpokenMarks(written);
 }
 
+/** "Serial no. 1234": the full stop of a shortened word. */
+const shortened = /\b(?:serial|lot|batch)\s+no$/iu;
+
 function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   const raw = match[0];
   const start = match.index;
   const end = start + raw.length;
+  if (/^\p{L}\./u.test(raw)) return [{ kind: 'word', word: foldWord(raw.replaceAll('.', '')), start, end }];
   if (/^\p{L}/u.test(raw)) return [{ kind: 'word', word: foldWord(raw), start, end }];
   if (/^\d{4}-/u.test(raw)) return [{ kind: 'number', word: raw, start, end }];
   if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
   if (raw.endsWith('ve')) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
   if (/^[\r\n]/u.test(raw)) return [sentence(start, end)];
+  if (
+    raw === '.' &&
+    /^\s*\d/u.test(text.slice(end, end + 3)) &&
+    shortened.test(text.slice(Math.max(0, start - 12), start))
+  )
+    return [];
   if (sentenceMarks.has(raw)) return [sentence(start, end)];
   if (partMarks.has(raw)) return [part(start, end)];
   if (raw === '-' || raw === '−' || raw === '‑') return hyphen(text, start, end);
