@@ -168,6 +168,7 @@ import { aboutStatedMeanKeratometryDisagrees } from './arithmetic/stated-mean-ke
 import { aboutStatedOverlapDisagrees } from './arithmetic/stated-overlap-disagrees.ts';
 import { aboutUltrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
 import { aboutAmbiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
+import { aboutAxisWrittenZero } from './writing/axis-written-zero.ts';
 import { aboutNumberInQuotes } from './writing/number-in-quotes.ts';
 import { aboutPlaceholderLeft } from './writing/placeholder-left.ts';
 import { aboutDictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
@@ -393,6 +394,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'stated-overlap-disagrees': aboutStatedOverlapDisagrees,
   'ultrasound-longer-than-operation': aboutUltrasoundLongerThanOperation,
   'ambiguous-abbreviation': aboutAmbiguousAbbreviation,
+  'axis-written-zero': aboutAxisWrittenZero,
   'dictated-words-in-no-field': aboutDictatedWordsInNoField,
   'dictation-contradicts-itself': aboutDictationContradictsItself,
   'number-in-quotes': aboutNumberInQuotes,

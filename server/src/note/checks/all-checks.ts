@@ -167,6 +167,7 @@ import { statedMeanKeratometryDisagrees } from './arithmetic/stated-mean-keratom
 import { statedOverlapDisagrees } from './arithmetic/stated-overlap-disagrees.ts';
 import { ultrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
 import { ambiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
+import { axisWrittenZero } from './writing/axis-written-zero.ts';
 import { numberInQuotes } from './writing/number-in-quotes.ts';
 import { placeholderLeft } from './writing/placeholder-left.ts';
 import { dictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
@@ -399,6 +400,7 @@ export const allChecks: readonly Check[] = [
   ultrasoundLongerThanOperation,
   // writing
   ambiguousAbbreviation,
+  axisWrittenZero,
   dictatedWordsInNoField,
   dictationContradictsItself,
   numberInQuotes,
