@@ -40,7 +40,7 @@ export function explainAll(): { readonly text: string; readonly markdown: string
   const markdown: string[] = [
     '# Checks',
     '',
-    `${knownChecks.length} checks, each with a page of its own: what it looks for, why, what to do, its source, and an example that is executed. The same pages open in the editor (“Explain this check”) and with \`sideport explain CHECK\`.`,
+    `${knownChecks.length} checks, each with a page of its own: what it looks for, why, what to do, its source, and an example that is executed: its lines are laid over a complete sound note. The same pages open in the editor (“Explain this check”) and with \`sideport explain CHECK\`.`,
   ];
   for (const group of checkGroups) {
     const checks = knownChecks.filter((check) => check.group === group).toSorted((a, b) => (a.id < b.id ? -1 : 1));
@@ -102,8 +102,9 @@ function allowWords({ allowable, id, group }: CheckInfo): string {
 
 function shown(title: string, example: Example): ShownExample {
   const { review, file } = runExample(example);
-  const others = Object.entries(example.files ?? {}).map(([name, lines]) => ({ file: name, lines }));
-  const lines = example.times === undefined ? example.note : `${example.note.trimEnd()}\n… (${example.times} times)`;
+  const others = Object.entries(example.files ?? {}).map(([name, lines]) => ({ file: name, lines: lines.trimEnd() }));
+  const lines =
+    example.times === undefined ? example.note.trimEnd() : `${example.note.trimEnd()}\n… (${example.times} times)`;
   return { title, parts: [{ file, lines }, ...others], says: review.remarks.map(said) };
 }
 
