@@ -3,45 +3,7 @@ import { audit } from '../../server/src/note/audit/audit.ts';
 import { joinCases } from '../../server/src/note/audit/cases.ts';
 import type { FollowUpFacts, OperationFacts } from '../../server/src/note/audit/facts.ts';
 import { mergePartials } from '../../server/src/note/audit/partial.ts';
-
-const OPERATION: OperationFacts = {
-  record: 'operation',
-  id: 'OP-1',
-  status: 'final',
-  date: '2031-03-14',
-  surgeon: 'S-1',
-  patient: 'P-1',
-  eye: 'right',
-  ageYears: 70,
-  sex: 'female',
-  whichEye: 'first',
-  axialLengthMm: 23.5,
-  chamberDepthMm: 3.1,
-  meanKeratometryD: 43.5,
-  comorbidity: [],
-  difficulty: [],
-  complications: [],
-  rupture: false,
-  ruptureRisk: 0.01,
-  lens: { model: 'HX-1', powerD: 21, placed: 'capsular bag' },
-  predictedD: -0.3,
-  predictedBy: 'SRK/T',
-  incision: { site: 'superior', meridian: 90, widthMm: 2.8 },
-  corneaBefore: { magnitude: 1.5, axis: 90 },
-  acuityBefore: null,
-  reviews: [],
-  elements: [],
-};
-const VISIT: FollowUpFacts = {
-  record: 'follow-up',
-  id: 'FU-1',
-  operation: 'OP-1',
-  date: '2031-04-14',
-  refractionD: -1,
-  cornea: { magnitude: 0.75, axis: 90 },
-  acuity: null,
-  complications: [],
-};
+import { OPERATION, VISIT } from './facts.ts';
 
 function join(operations: readonly OperationFacts[], followUps: readonly FollowUpFacts[]) {
   return joinCases(mergePartials([{ version: 1, operations, followUps, amendments: [], unreadable: 0 }]));
@@ -77,9 +39,9 @@ describe('joining', () => {
   });
 
   test('a visit counts inside its window only, the last one of several', () => {
-    const early = { ...VISIT, id: 'FU-0', date: '2031-03-20', refractionD: 2 };
-    const middle = { ...VISIT, id: 'FU-2', date: '2031-04-01', refractionD: 0 };
-    const late = { ...VISIT, id: 'FU-3', date: '2033-01-01', refractionD: 3 };
+    const early = { ...VISIT, id: 'FU-0', date: '2024-03-20', refractionD: 2 };
+    const middle = { ...VISIT, id: 'FU-2', date: '2024-04-01', refractionD: 0 };
+    const late = { ...VISIT, id: 'FU-3', date: '2026-01-01', refractionD: 3 };
     const [one] = join([OPERATION], [late, VISIT, early, middle]).cases;
     expect(one?.refraction).toEqual({ value: -1, days: 31 });
     expect(one?.visits.map((visit) => visit.id)).toEqual(['FU-0', 'FU-2', 'FU-1', 'FU-3']);
@@ -96,7 +58,7 @@ describe('joining', () => {
       [
         VISIT,
         { ...VISIT, id: 'FU-9', operation: 'OP-99' },
-        { ...VISIT, id: 'FU-8', date: '2031-01-01' },
+        { ...VISIT, id: 'FU-8', date: '2024-01-01' },
         { ...VISIT, id: 'FU-7', operation: null },
       ],
     );
@@ -110,7 +72,7 @@ test('an amended note is counted as it was signed, and said to be amended', () =
   const partial = mergePartials([
     { version: 1, operations: [OPERATION], followUps: [], amendments: [amendment, amendment], unreadable: 0 },
   ]);
-  const result = audit(partial, { asOf: '2032-01-01' });
+  const result = audit(partial, { asOf: '2025-01-01' });
   expect(result.set.amendments).toBe(2);
   expect(result.standOuts).toContainEqual(expect.objectContaining({ kind: 'amended-notes', notes: ['OP-1'] }));
 });

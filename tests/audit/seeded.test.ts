@@ -36,9 +36,9 @@ describe('the audit finds what was seeded', () => {
   });
 
   test('the quarter in which one surgeon used a wrong constant', () => {
-    expect(kinds({ surgeon: SHIFT.surgeon, period: '2031-Q3' })).toContain('refraction-shift');
-    const shifted = figureOf('prediction-error-mean', { surgeon: SHIFT.surgeon, period: '2031-Q3' });
-    const usual = figureOf('prediction-error-mean', { surgeon: SHIFT.surgeon, period: '2031-Q2' });
+    expect(kinds({ surgeon: SHIFT.surgeon, period: '2024-Q3' })).toContain('refraction-shift');
+    const shifted = figureOf('prediction-error-mean', { surgeon: SHIFT.surgeon, period: '2024-Q3' });
+    const usual = figureOf('prediction-error-mean', { surgeon: SHIFT.surgeon, period: '2024-Q2' });
     expect((shifted?.value ?? NaN) - (usual?.value ?? NaN)).toBeGreaterThan(SHIFT.byD - 0.2);
   });
 
@@ -52,7 +52,7 @@ describe('the audit finds what was seeded', () => {
     expect(kinds({ surgeon: 'S-03', site: 'superior', width: '2.8 mm' })).toEqual(['incision-effect-large']);
     const surprise = result.standOuts.find((one) => one.kind === 'refractive-surprise');
     expect(surprise?.notes.length).toBeGreaterThan(0);
-    expect(surprise?.notes.every((id) => /^OP-2031-\d{5}$/.test(id))).toBe(true);
+    expect(surprise?.notes.every((id) => /^OP-2024-\d{5}$/.test(id))).toBe(true);
   });
 
   test('what was never finished, and follow-ups that name no operation', () => {

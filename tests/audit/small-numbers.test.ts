@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { audit } from '../../server/src/note/audit/audit.ts';
+import { mergePartials } from '../../server/src/note/audit/partial.ts';
+import { operation } from './facts.ts';
 import { share, figure, type Figure } from '../../server/src/note/audit/figure.ts';
 import { suppressSmallCells } from '../../server/src/note/audit/suppression.ts';
 
@@ -23,6 +26,7 @@ describe('small numbers', () => {
 
   test('a single hidden number could be found by subtraction: the next smallest is hidden with it', () => {
     expect(hidden(bySurgeon([3, 9, 30]))).toEqual([false, true, true, false]);
+    expect(hidden(bySurgeon([3, 0, 44]))).toEqual([false, true, true, false]);
   });
 
   test('nothing of a hidden figure stays behind', () => {
@@ -42,5 +46,32 @@ describe('small numbers', () => {
 
   test('for the department itself nothing is hidden', () => {
     expect(hidden(bySurgeon([3, 9, 30]), 0)).toEqual([false, false, false, false]);
+  });
+});
+
+describe('what must be looked at', () => {
+  // Two surgeons: hiding the one with 3 hides the one with 30 as well, because they add up to the whole.
+  const operations = Array.from({ length: 400 }, (_, at) =>
+    operation({
+      id: `OP-${String(at).padStart(4, '0')}`,
+      surgeon: at % 2 === 0 ? 'S-0' : 'S-1',
+      rupture: at % 2 === 0 ? at < 6 : at < 60,
+    }),
+  );
+  const partial = mergePartials([{ version: 1, operations, followUps: [], amendments: [], unreadable: 0 }]);
+
+  test('is said in words where the numbers are hidden', () => {
+    const { figures, standOuts, plots } = audit(partial, { asOf: '2025-01-01' });
+    const rates = figures.filter(({ name, group }) => name === 'posterior-capsule-rupture' && 'surgeon' in group);
+    expect(rates.map(({ suppressed }) => suppressed)).toEqual([true, true]);
+    const said = standOuts.filter(({ group }) => group['surgeon'] === 'S-1');
+    expect(said.map(({ kind }) => kind)).toEqual(['rupture-hidden']);
+    expect(said[0]?.message).not.toMatch(/\d (?:%|operations)|30/);
+    expect(plots.charts).toEqual([]);
+  });
+
+  test('is said with numbers within the department', () => {
+    const { standOuts } = audit(partial, { asOf: '2025-01-01', suppressBelow: 0 });
+    expect(standOuts.find(({ kind }) => kind === 'rupture-alarm')?.message).toMatch(/surgeon S-1.*200 operations/);
   });
 });

@@ -25,4 +25,4 @@ export function wholeYear(): AuditPartial {
 }
 
 /** The day on which the invented year is audited. */
-export const AS_OF = '2032-02-01';
+export const AS_OF = '2025-02-01';

@@ -78,7 +78,7 @@ const inside = (file: string): string => join(repository, file);
 
 /** A note that names the wrong eye. */
 function makeFaulty(): string {
-  const file = 'notes/2031-01/OP-2031-00001.opnote.yaml';
+  const file = 'notes/2024-01/OP-2024-00001.opnote.yaml';
   const text = readFileSync(inside(file), 'utf8');
   const other = /^eye: right$/m.test(text) ? 'left' : 'right';
   writeFileSync(inside(file), text.replace(/^eye: .*$/m, `eye: ${other}`));

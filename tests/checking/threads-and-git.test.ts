@@ -61,7 +61,7 @@ describe('threads', () => {
 });
 
 describe('changes since a revision', () => {
-  const operation = '2031-01/OP-2031-00001.opnote.yaml';
+  const operation = '2024-01/OP-2024-00001.opnote.yaml';
   test('nothing changed: nothing is checked, which is no fault', () => {
     const { code, out } = check('--changed-since', 'HEAD');
     expect(checkedFiles(out)).toEqual([]);
@@ -73,25 +73,25 @@ describe('changes since a revision', () => {
       path(operation),
       readFileSync(path(operation), 'utf8').replace('place: Theatre 1', 'place: Theatre 2'),
     );
-    writeFileSync(path('2031-01/later.opnote.yaml'), 'opnote: 1\nrecord: amendment\nid: AM-1\namends: FU-2031-00001\n');
+    writeFileSync(path('2024-01/later.opnote.yaml'), 'opnote: 1\nrecord: amendment\nid: AM-1\namends: FU-2024-00001\n');
     const followUp = operation.replace('OP-', 'FU-');
     expect(checkedFiles(check('--changed-since', 'HEAD').out)).toEqual([
       followUp,
       operation,
-      '2031-01/later.opnote.yaml',
+      '2024-01/later.opnote.yaml',
     ]);
     git(folder, 'checkout', '--quiet', '.');
-    rmSync(path('2031-01/later.opnote.yaml'));
+    rmSync(path('2024-01/later.opnote.yaml'));
   }, 60_000);
 
   test('a note that was taken away or renamed brings those that pointed to its id', () => {
-    renameSync(path(operation), path('2031-01/renamed.opnote.yaml'));
+    renameSync(path(operation), path('2024-01/renamed.opnote.yaml'));
     expect(checkedFiles(check('--changed-since', 'HEAD').out)).toEqual([
-      '2031-01/FU-2031-00001.opnote.yaml',
-      '2031-01/renamed.opnote.yaml',
+      '2024-01/FU-2024-00001.opnote.yaml',
+      '2024-01/renamed.opnote.yaml',
     ]);
-    rmSync(path('2031-01/renamed.opnote.yaml'));
-    expect(checkedFiles(check('--changed-since', 'HEAD').out)).toEqual(['2031-01/FU-2031-00001.opnote.yaml']);
+    rmSync(path('2024-01/renamed.opnote.yaml'));
+    expect(checkedFiles(check('--changed-since', 'HEAD').out)).toEqual(['2024-01/FU-2024-00001.opnote.yaml']);
     git(folder, 'checkout', '--quiet', '.');
   }, 60_000);
 

@@ -26,6 +26,8 @@ lenses:
     placements: [capsular bag]
     constants:
       a: ${LIST_A}
+    minus-constants:
+      a: 114.4
   - maker: Halden Optics
     model: HT-3
     kind: monofocal

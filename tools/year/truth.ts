@@ -51,4 +51,4 @@ export const FORGOTTEN = 0.02;
 export const SURPRISES = 0.002;
 export const SURPRISE_D = 2.75;
 export const ERROR_SD_D = 0.38;
-export const YEAR = 2031;
+export const YEAR = 2024;

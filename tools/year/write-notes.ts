@@ -41,7 +41,7 @@ function complicationLines(one: InventedCase): string {
       : []),
     ...(one.minor === null
       ? []
-      : [`  - what: ${one.minor}`, '    action: managed without further harm', '    told: yes']),
+      : [`  - what: ${one.minor}`, '    when: cortex', '    action: managed without further harm', '    told: yes']),
   ];
   return entries.length === 0 ? 'complications: none' : `complications:\n${entries.join('\n')}`;
 }
@@ -52,6 +52,7 @@ export function operationNote(one: InventedCase, status: 'final' | 'draft', rand
   const keep = (lines: string): string => (random.chance(FORGOTTEN) ? '' : `${lines}\n`);
   const model = one.rupture ? 'HT-3' : 'HX-1';
   const power = one.rupture ? eye.powerD - 0.5 : eye.powerD;
+  const isLong = eye.axialLengthMm > 26;
   const vitreous = one.rupture ? 'prolapsed' : 'not prolapsed';
   const start = `${String(8 + (random.whole(0, 8) % 9)).padStart(2, '0')}:${String(random.whole(0, 35)).padStart(2, '0')}`;
   const minutes = one.rupture ? 22 : random.whole(12, 20);
@@ -109,11 +110,11 @@ ${keratometry(eye.meanKeratometryD, eye.corneaBefore, '    ')}
   fundus:
     view: ${one.cataract.includes('white') ? 'no view' : 'clear'}
     macula: flat
-
+${isLong ? '    periphery: [flat]\n  counselling: [lifelong risk of retinal detachment in a long eye]\n' : ''}
 plan:
   eye: ${side}
   target: ${signed(eye.targetD)} D
-  formula: [SRK/T]
+  formula: [${isLong ? 'SRK/T, Haigis' : 'SRK/T'}]
 ${keep(`  predicted: ${signed(eye.predictedD)} D\n  predicted-by: SRK/T`)}  lens:
     maker: Halden Optics
     model: HX-1
@@ -128,7 +129,7 @@ ${keep(`  predicted: ${signed(eye.predictedD)} D\n  predicted-by: SRK/T`)}  lens
     at: ${surgeon.site}
     width: ${surgeon.widthMm.toFixed(1)} mm
   anaesthesia: [topical]
-
+${isLong ? '  precautions: [reverse pupillary block, low bottle]\n' : ''}
 safety:
   consent:
     eye: ${side}
@@ -173,9 +174,8 @@ incisions:
 
 ovd:
   - kind: dispersive
-dye: none
-pupil-aid: none
-capsulotomy:
+dye: ${one.cataract.includes('white') ? 'trypan blue' : 'none'}
+${one.pupilMm < 5 ? 'pupil-aid:\n  - kind: intracameral phenylephrine\n    reason: small pupil\n' : 'pupil-aid: none\n'}capsulotomy:
   technique: continuous curvilinear
   aimed: 5.0 mm
   diameter: 5.0 mm
@@ -190,7 +190,7 @@ nucleus:
 cortex:
   method: bimanual
   complete: yes
-${keep(`capsule-state:\n  anterior: ${one.minor === 'anterior capsule tear' ? 'torn, contained' : 'intact'}\n  posterior: ${one.rupture ? 'torn' : 'intact'}\n  zonule: intact\n  vitreous: ${vitreous}`)}${
+${keep(`capsule-state:\n  anterior: ${one.minor === 'anterior capsule tear' ? 'torn, contained' : 'intact'}\n  posterior: ${one.rupture ? 'torn' : 'intact'}\n  zonule: intact\n  vitreous: ${vitreous}${one.rupture ? '\n  vitreous-in-wound: no' : ''}`)}${
     one.rupture ? 'vitrectomy:\n  approach: anterior\n' : 'vitrectomy: not done\n'
   }ring:
   used: no
@@ -201,7 +201,7 @@ lens:
   power: ${signed(power, 1)} D
   optic-diameter: 6.0 mm
   serial: "${serial}"
-  lot: L${serial.slice(0, 5)}
+  lot: ${model.slice(0, 2)}${serial.slice(0, 5)}
   expiry: ${Number(date.slice(0, 4)) + 3}-06
   placed: ${one.rupture ? 'sulcus' : 'capsular bag'}
   ovd-removed-behind: yes
@@ -221,9 +221,9 @@ specimens: none
 blood-loss: minimal
 condition-at-end: comfortable, chamber formed
 ${keep('after-care:\n  drops:\n    - drug: dexamethasone 0.1 %\n      kind: steroid\n      regimen: 4 times a day for 4 weeks\n  shield: yes\n  instructions: warned of pain, redness and a fall of vision; to come the same day')}reviews:
-  - what: refraction and keratometry
+${one.rupture ? '  - what: pressure, wound and dilated retina\n    due: 1 day\n' : ''}  - what: refraction and keratometry
     due: 4 weeks
-${eye.axialLengthMm > 26 ? '  - what: dilated peripheral retina\n    due: 4 weeks\n' : ''}
+${isLong ? '  - what: dilated peripheral retina\n    due: 4 weeks\n' : ''}
 signed:
   - by: ${surgeon.ref}
     meaning: author
@@ -260,5 +260,9 @@ ${one.eye.axialLengthMm > 26 ? 'fundus:\n  dilated: yes\n  periphery: [flat]\n' 
       : one.late === null
         ? 'complications: none\n'
         : `complications:\n  - what: ${one.late}\n    action: drops\n`
-  }`;
+  }signed:
+  - by: ${one.surgeon.ref}
+    meaning: author
+    at: ${dateAfter(one.date, visitDays)}T12:00+00:00
+`;
 }

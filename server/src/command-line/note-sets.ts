@@ -77,7 +77,7 @@ export class NoteSets {
 }
 
 /** How many notes of a set are kept in full: a follow-up and its operation are often asked for together. */
-const KEPT = 8;
+const KEPT = 3;
 
 /** A set on disk. A note that cannot be read is left out: it gets its own message when it is itself asked for. */
 export class DiskSet implements NoteSet {

@@ -53,9 +53,11 @@ export async function checkMany(inputs: readonly Input[], options: ManyOptions, 
     const cached = inputs.map((_, at) => resultIn(cache, keys[at], hashes, world));
     const todo = besidePartners(inputs, facts).filter(({ at }) => cached[at] === undefined);
     const done = todo.length === 0 ? [] : await checkAll(todo, facts, inputs.length, { pool, options });
-    const fresh = new Map(todo.map(({ at }, order) => [at, done[order]]));
-    const results = inputs.map((_, at): Checked | undefined => cached[at] ?? fresh.get(at));
-    todo.forEach(({ at }, order) => keep(cache, keys[at], done[order]));
+    const results = [...cached];
+    todo.forEach(({ at }, order) => {
+      results[at] = done[order];
+      keep(cache, keys[at], done[order]);
+    });
     // A department file that changed during the run may have been read before or after.
     if (hashes.areSame(departmentFiles(inputs, sets, given))) cache?.save();
     return outcomeOf(results.filter((result) => result !== undefined));

@@ -55,6 +55,14 @@ export function detached<T>(value: T): T {
   return JSON.parse(JSON.stringify(value)) as T;
 }
 
+const NO_REMARKS: readonly never[] = [];
+
+/** A report that can be kept by the thousand: most notes have no remarks, and share the list that says so. */
+function kept(note: ReportedNote): ReportedNote {
+  const { file, id, remarks } = note;
+  return remarks.length === 0 ? { file, id: detached(id), remarks: NO_REMARKS } : detached(note);
+}
+
 /** A checker in this thread. */
 export class LocalChecker implements Checker {
   readonly #world: World;
@@ -106,14 +114,14 @@ export class LocalChecker implements Checker {
       if (input.path !== null && isDepartmentName(input.path)) {
         const reading = readNote(text, 'department');
         const remarks = remarksOf(reading, { file: input.file });
-        return { note: detached(reportOf(input.file, reading, remarks, null)), hash, opened: [] };
+        return { note: kept(reportOf(input.file, reading, remarks, null)), hash, opened: [] };
       }
       const reading = readNote(text);
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
       const set = watched(surroundings.set, opened, this.#hash);
       const remarks = remarksOf(reading, { ...surroundings, set, dictation: await dictationFor(reading) });
-      return { note: detached(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
+      return { note: kept(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
     } catch (error) {
       if (error instanceof FileProblem) return { problem: error.message };
       throw error;
@@ -129,7 +137,7 @@ function watched(set: NoteSet, opened: Map<string, string>, hash: (text: string)
     },
     open: (file) => {
       const reading = set.open(file);
-      if (!opened.has(file)) opened.set(file, reading === undefined ? '' : hash(reading.text));
+      if (hash !== noHash && !opened.has(file)) opened.set(file, reading === undefined ? '' : hash(reading.text));
       return reading;
     },
     holding: (words) => set.holding?.(words),

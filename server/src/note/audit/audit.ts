@@ -148,9 +148,9 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
   const scale = scaleOf(risked);
   const open = (surgeon: string): boolean => !isHidden(figures, RUPTURE, { surgeon });
   const own = scale === null ? [] : scaled(risked, scale);
-  const charts = [...chartsOf(risked, 'model'), ...chartsOf(own, 'own')].filter((one) => open(one.surgeon));
+  const charts = [...chartsOf(risked, 'model'), ...chartsOf(own, 'own')];
   const isOverallOpen = !isHidden(figures, RUPTURE, {});
-  const points = overallRate === null ? [] : funnelOf(own, overallRate).filter((point) => open(point.surgeon));
+  const points = overallRate === null ? [] : funnelOf(own, overallRate);
   const shownIncisions = incisions.filter(({ induced: eyes }) => eyes.length >= options.suppressBelow);
 
   return {
@@ -168,11 +168,15 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
       overallRate,
       charts,
       incisions: shownIncisions,
+      isShown: open,
     }),
     overdue: allOverdue(cases, options.asOf, surgeonOf),
     plots: {
-      funnel: overallRate === null || !isOverallOpen || events === 0 ? null : { overallRate, points },
-      charts,
+      funnel:
+        overallRate === null || !isOverallOpen || events === 0
+          ? null
+          : { overallRate, points: points.filter(({ surgeon }) => open(surgeon)) },
+      charts: charts.filter(({ surgeon }) => open(surgeon)),
       predictionErrors: cases.map((one) => one.predictionError).filter((error) => error !== null),
       doubleAngle: shownIncisions.filter(({ group }) => 'surgeon' in group).flatMap(doubleAngleOf),
     },

@@ -138,7 +138,26 @@ function amended(ids: readonly string[]): StandOut | null {
   };
 }
 
+/**
+ * What must be looked at is said even where numbers are hidden, in words: a rule that protects patients from being
+ * found in a table must not protect a rupture rate from being seen.
+ */
+function withoutNumbers(found: readonly StandOut[], isShown: (surgeon: string) => boolean): readonly StandOut[] {
+  const hidden = new Set(found.map(({ group }) => group['surgeon'] ?? '').filter((surgeon) => !isShown(surgeon)));
+  return [
+    ...found.filter(({ group }) => !hidden.has(group['surgeon'] ?? '')),
+    ...[...hidden].map((surgeon) => ({
+      kind: 'rupture-hidden',
+      group: { surgeon },
+      message: `The ruptures of surgeon ${surgeon} stand out; their number is hidden because it is small or would give away a small one. Look with --suppress-below 0, within the department.`,
+      notes: [],
+    })),
+  ];
+}
+
 export interface StandOutInput {
+  /** Whether the ruptures of a surgeon are shown in figures. */
+  readonly isShown: (surgeon: string) => boolean;
   readonly cases: readonly Case[];
   /** Ids of amended notes. */
   readonly amended: readonly string[];
@@ -156,9 +175,12 @@ export interface StandOutInput {
 export function standOuts(input: StandOutInput): readonly StandOut[] {
   const { figures, funnel, overallRate, charts, cases, incisions } = input;
   const whole = new Map(figures.filter((f) => Object.keys(f.group).length === 0).map((f) => [f.name, f]));
-  return [
+  const ruptures = [
     ...(overallRate === null ? [] : funnel.map((point) => outsideFunnel(point, overallRate))),
     ...charts.map(chartSignals),
+  ].filter((found) => found !== null);
+  return [
+    ...withoutNumbers(ruptures, input.isShown),
     ...figures.map(shiftedRefraction),
     surprises(cases),
     amended(input.amended),

@@ -26,13 +26,14 @@ function siblingsKey(figure: Figure): string {
 
 /**
  * Hides small cells. Where exactly one of the cells that add up to a shown total would be hidden, the smallest of
- * the others is hidden too, so that the hidden one cannot be found by subtraction. Below 2, nothing is hidden.
+ * the others (nought counts) is hidden too, so that the hidden one cannot be found by subtraction. Below 2, nothing
+ * is hidden.
  */
 export function suppressSmallCells(figures: readonly Figure[], threshold: number): readonly Figure[] {
   if (threshold < 2) return figures;
   const hidden = new Set(figures.filter((figure) => mustHide(figure, threshold)));
   for (const [, siblings] of groupBy(figures, siblingsKey)) {
-    const open = siblings.filter((figure) => !hidden.has(figure) && (figure.count ?? 0) > 0 && figure.sensitive);
+    const open = siblings.filter((figure) => !hidden.has(figure) && figure.count !== null && figure.sensitive);
     const alone = siblings.filter((figure) => hidden.has(figure)).length === 1;
     if (!alone || siblings.length < 2) continue;
     const [smallest] = open.toSorted((a, b) => (a.count ?? 0) - (b.count ?? 0));
