@@ -1,6 +1,8 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { validateXML } from 'xmllint-wasm';
-import { exported, SOUND } from '../export/run.ts';
+import { emptyFolder, exported, run, SOUND } from '../export/run.ts';
 import { at, number, operations, type TypedNote } from '../export/typed-note.ts';
 import { isObject, resources, textOf, type JsonObject } from './bundles.ts';
 
@@ -116,4 +118,20 @@ test('every narrative is well-formed and can be read by an XML parser', async ()
 test('the same notes give the same documents', async () => {
   const again = await exported(SOUND, '--as', 'fhir', '--codes', 'icd10-opcs4');
   expect(again.out.trimEnd().split('\n')).toEqual(lines);
+});
+
+test('a note without any date is named and left out, and the others are written', async () => {
+  const folder = emptyFolder();
+  writeFileSync(
+    join(folder, 'undated.opnote.yaml'),
+    'opnote: 1\nrecord: operation\nstatus: draft\nid: OP-1\neye: right\n',
+  );
+  writeFileSync(
+    join(folder, 'dated.opnote.yaml'),
+    'opnote: 1\nrecord: operation\nstatus: draft\nid: OP-2\ndate: 2025-01-16\n',
+  );
+  const result = await run('export', folder, '--as', 'fhir');
+  expect(result.code).toBe(2);
+  expect(result.out.trimEnd().split('\n')).toHaveLength(1);
+  expect(result.err).toContain('undated.opnote.yaml: it was left out: a document needs a date');
 });

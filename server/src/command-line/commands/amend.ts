@@ -3,7 +3,7 @@ import { noteId } from '../../note/seal/seal-note.ts';
 import { notesWithId } from '../../note/set/note-set.ts';
 import { defineCommand } from '../command.ts';
 import { withOffset } from '../sealing/local-time.ts';
-import { oneNote } from '../sealing/one-note.ts';
+import { noteOnDisk } from '../sealing/note-on-disk.ts';
 import { FileProblem, WrongUse } from '../world.ts';
 
 const KINDS = { addendum: 'addendum', correction: 'correction', 'late-entry': 'late entry' } as const;
@@ -35,7 +35,7 @@ export const amend = defineCommand({
       throw new WrongUse('A field and its new value go together: --field FIELD --now VALUE.');
     if (field === undefined && text === undefined)
       throw new WrongUse('Say what is amended: --field FIELD --now VALUE, or --text TEXT.');
-    const { file, path, reading, around } = await oneNote(paths, 'amend', values.department, world);
+    const { file, path, reading, around } = await noteOnDisk(paths, WORDS, values.department, world);
     if (reading.kind !== 'operation')
       throw new WrongUse(`${file} is not the note of an operation; amendments are made to those.`);
     if (reading.status !== 'final')
@@ -65,6 +65,8 @@ export const amend = defineCommand({
     return 0;
   },
 });
+
+const WORDS = { name: 'amend', doing: 'amending' };
 
 const target = (note: string, number: number): string =>
   note.replace(/\.opnote\.yaml$/u, `.amend-${number}.opnote.yaml`);

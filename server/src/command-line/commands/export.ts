@@ -93,6 +93,7 @@ export const exportNotes = defineCommand({
       for (const code of codesFromMemory(record.leaving)) fromMemory.add(code);
     }
     writer.finish();
+    problems.push(...(writer.problems ?? []));
     for (const remark of writer.remarks) say(remark);
     say(key?.remark);
     say(unconfirmedCodes(fromMemory));

@@ -8,7 +8,7 @@ import { defineCommand } from '../command.ts';
 import { chainOf, rootId } from '../sealing/chain.ts';
 import { readSigningKey, sha512 } from '../sealing/keys.ts';
 import { withOffset } from '../sealing/local-time.ts';
-import { oneNote, type OneNote } from '../sealing/one-note.ts';
+import { noteOnDisk, type NoteOnDisk } from '../sealing/note-on-disk.ts';
 import { readRegister, REGISTER_FILE } from '../sealing/register.ts';
 import { readSeals, sealPath, writeSeals } from '../sealing/seal-files.ts';
 import { FileProblem, WrongUse, type World } from '../world.ts';
@@ -57,7 +57,7 @@ export const seal = defineCommand({
       world.stdout.write(`${registerLine(signer, publicKey)}\n`);
       return 0;
     }
-    const note = await oneNote(paths, 'seal', values.department, world);
+    const note = await noteOnDisk(paths, { name: 'seal', doing: 'sealing' }, values.department, world);
     const bytes = world.files.bytes(note.path);
     const refusal = unsealable({ reading: note.reading, bytes });
     if (refusal !== undefined) throw new FileProblem(`${note.file} was not sealed: ${refusal}.`);
@@ -97,7 +97,7 @@ export const seal = defineCommand({
 });
 
 /** The last seal of what an amendment amends: a chain has no gaps. */
-function beforeAmendment({ reading, file, around }: OneNote, world: World) {
+function beforeAmendment({ reading, file, around }: NoteOnDisk, world: World) {
   if (reading.kind !== 'amendment') return undefined;
   const id = rootId(reading);
   const links = id === undefined ? [] : chainOf(id, around.set, world).filter((link) => link.file !== file);

@@ -3,15 +3,10 @@ import { proseAsHtml } from '../../note/prose/html.ts';
 import { proseAsMarkdown } from '../../note/prose/markdown.ts';
 import { proseOf } from '../../note/prose/prose-of.ts';
 import { proseAsText } from '../../note/prose/text.ts';
-import { readNote } from '../../note/reading/read-note.ts';
 import { contextOf } from '../../note/review.ts';
 import { defineCommand } from '../command.ts';
-import { isDepartmentName } from '../file-names.ts';
-import { findNotes } from '../find-notes.ts';
-import { NoteSets } from '../note-sets.ts';
-import { readInput } from '../read-input.ts';
+import { notANote, oneNote } from '../one-note.ts';
 import { writeOutput } from '../write-output.ts';
-import { FileProblem, WrongUse } from '../world.ts';
 
 export const show = defineCommand({
   operands: 'PATH',
@@ -30,19 +25,14 @@ export const show = defineCommand({
     department: { kind: 'text', value: 'FILE', about: 'uses this department file' },
   },
   run: async ({ values, paths }, world) => {
-    const [path] = paths;
-    if (path === undefined || paths.length > 1) throw new WrongUse('Say which one note: sideport show PATH.');
-    const { inputs, missing } = await findNotes([path], world);
-    const [input] = inputs;
-    if (input === undefined) throw new FileProblem(missing.join('\n'));
-    if (inputs.length > 1) throw new WrongUse(`${path} holds ${inputs.length} files; showing takes one note.`);
-    if (input.path !== null && isDepartmentName(input.path)) {
-      throw new WrongUse(`${input.file} is a department file; showing takes a note.`);
-    }
-    const reading = readNote(await readInput(input, world));
-    const around = new NoteSets(world, values.department).around(input, reading);
+    const { input, reading, around } = await oneNote(
+      paths,
+      { name: 'show', doing: 'showing' },
+      values.department,
+      world,
+    );
     const prose = proseOf(reading, computeNote(contextOf(reading, around)), around.set);
-    if (prose === undefined) throw new FileProblem(`${input.file}: this is not a note. sideport check says why.`);
+    if (prose === undefined) throw notANote(input);
     const { document, pictures } = prose;
     if (values.as === 'pdf') {
       const { proseAsPdf } = await import('../pdf/pdf-pages.ts');

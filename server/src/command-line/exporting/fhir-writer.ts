@@ -14,10 +14,11 @@ const sha256 = (text: string): string => createHash('sha256').update(text).diges
  */
 function fhirWriter(made: string, write: (json: string, number: number) => void, finish: () => void): RecordWriter {
   const remarks: string[] = [];
+  const problems: string[] = [];
   let number = 0;
   let others = 0;
   return {
-    add: ({ leaving, unread }) => {
+    add: ({ file, leaving, unread }) => {
       if (leaving.kind !== 'operation') {
         others += 1;
         return;
@@ -26,7 +27,7 @@ function fhirWriter(made: string, write: (json: string, number: number) => void,
       const prose = operationProse(leaving.note, { computed, amendments: leaving.amendments, unread });
       const bundle = documentBundle(leaving, { prose, made, hash: sha256 });
       if ('because' in bundle) {
-        remarks.push(`A note was left out: ${bundle.because}.`);
+        problems.push(`${file}: it was left out: ${bundle.because}.`);
         return;
       }
       number += 1;
@@ -35,11 +36,12 @@ function fhirWriter(made: string, write: (json: string, number: number) => void,
     finish: () => {
       if (others > 0)
         remarks.push(
-          `${others} follow-ups and amendments have no document of their own; amendments stand with their operation.`,
+          `Follow-ups and amendments (${others}) have no document of their own; amendments stand with their operation.`,
         );
       finish();
     },
     remarks,
+    problems,
   };
 }
 

@@ -31,9 +31,11 @@ export async function* leavingRecords(
     const around = sets.around(input, reading);
     const leaving = leave(reading, computeNote(contextOf(reading, around)), around.set, options, removed);
     if (leaving === undefined) problems.push(`${input.file}: this is not a note. sideport check says why.`);
-    else yield { leaving, unread: reading.remarks.filter(({ severity }) => severity === 'error').length };
+    else yield { file: input.file, leaving, unread: reading.remarks.filter(isError).length };
   }
 }
+
+const isError = ({ severity }: { readonly severity: string }): boolean => severity === 'error';
 
 async function readOrSay(input: Input, world: World, problems: string[]): Promise<string | undefined> {
   try {

@@ -3,6 +3,8 @@ import type { FileWriter, World } from '../world.ts';
 
 /** One record on its way out. */
 export interface LeavingRecord {
+  /** Its file, as reports name it. */
+  readonly file: string;
   readonly leaving: Leaving;
   /** How many places of the note could not be read. */
   readonly unread: number;
@@ -12,8 +14,10 @@ export interface LeavingRecord {
 export interface RecordWriter {
   add(record: LeavingRecord): void;
   finish(): void;
-  /** Sentences for the person who exports: what was left out, and why. */
+  /** Sentences for the person who exports: what was written, and what has no place in this form. */
   readonly remarks: readonly string[];
+  /** Sentences about records that this form cannot take. */
+  readonly problems?: readonly string[];
 }
 
 /** Standard output as a file that is never closed. */
