@@ -62,17 +62,21 @@ test('a computed value beside a line follows the number it depends on', async ()
   await window.close();
 });
 
-test('a whole note typed by keyboard, line by line with Enter, is exactly that note', async () => {
-  const window = await openNote('');
-  await window.page.locator('.editor-instance .view-lines').click();
-  for (const line of sound.split('\n').slice(0, -1)) {
-    await window.page.keyboard.type(line);
-    await window.page.keyboard.press('Enter');
-  }
-  expect(await window.saved()).toBe(sound);
-  await window.status('Note: no remarks').waitFor();
-  await window.close();
-});
+test(
+  'a whole note typed by keyboard, line by line with Enter, is exactly that note',
+  { timeout: 900_000 },
+  async () => {
+    const window = await openNote('');
+    await window.page.locator('.editor-instance .view-lines').click();
+    for (const line of sound.split('\n').slice(0, -1)) {
+      await window.page.keyboard.type(line);
+      await window.page.keyboard.press('Enter');
+    }
+    expect(await window.saved()).toBe(sound);
+    await window.status('Note: no remarks').waitFor();
+    await window.close();
+  },
+);
 
 test('a whole note pasted is exactly that note', async () => {
   const window = await openNote('');

@@ -4,6 +4,8 @@ import { chromium, type Browser, type Locator, type Page } from 'playwright-core
 import { inject, onTestFailed, vi } from 'vitest';
 import { failurePath } from './samples.ts';
 
+/** Long enough for suggestions to open where there are any. */
+const SUGGESTIONS_OPEN_MS = 1500;
 const BLANK_IN_VIEW = /\u00a0/g;
 
 const calm = { 'editor.minimap.enabled': false, 'files.exclude': { '.vscode': true } };
@@ -24,16 +26,36 @@ export interface WindowOptions {
   readonly size?: { readonly width: number; readonly height: number };
 }
 
+async function showPage(
+  browser: Browser,
+  address: string,
+  file: string,
+  size: WindowOptions['size'] = { width: 1280, height: 800 },
+): Promise<Page> {
+  const permissions = ['clipboard-read', 'clipboard-write'];
+  const context = await browser.newContext({ viewport: size, permissions });
+  const page = await context.newPage();
+  page.setDefaultTimeout(30_000);
+  await page.goto(`${address}payload=${encodeURIComponent(JSON.stringify([['openFile', file]]))}`);
+  onTestFailed(async () => {
+    await page.screenshot({ path: failurePath(String(Date.now())) });
+  });
+  return page;
+}
+
 /** One window of the editor, used as a person uses it: by keyboard, by mouse, and by looking. */
 export class NoteWindow {
   readonly page: Page;
   readonly folder: string;
   readonly #open: string;
 
-  private constructor(page: Page, folder: string, open: string) {
+  readonly #stored: () => string;
+
+  private constructor(page: Page, folder: string, open: string, stored: () => string) {
     this.page = page;
     this.folder = folder;
     this.#open = open;
+    this.#stored = stored;
   }
 
   static async open(browser: Browser, { files, open, settings, size }: WindowOptions): Promise<NoteWindow> {
@@ -46,18 +68,17 @@ export class NoteWindow {
       mkdirSync(dirname(join(folder, name)), { recursive: true });
       writeFileSync(join(folder, name), text);
     }
-    const context = await browser.newContext({
-      viewport: size ?? { width: 1280, height: 800 },
-      permissions: ['clipboard-read', 'clipboard-write'],
-    });
-    const page = await context.newPage();
-    page.setDefaultTimeout(30_000);
-    const payload = JSON.stringify([['openFile', `vscode-remote://${authority}${join(folder, open)}`]]);
-    await page.goto(`http://${authority}/?folder=${encodeURIComponent(folder)}&payload=${encodeURIComponent(payload)}`);
-    onTestFailed(async () => {
-      await page.screenshot({ path: failurePath(basename(own)) });
-    });
-    const window = new NoteWindow(page, folder, open);
+    const file = `vscode-remote://${authority}${join(folder, open)}`;
+    const page = await showPage(browser, `http://${authority}/?folder=${encodeURIComponent(folder)}&`, file, size);
+    const window = new NoteWindow(page, folder, open, () => readFileSync(join(folder, open), 'utf8'));
+    await window.status(/^\s*Note: /).waitFor({ timeout: 60_000 });
+    return window;
+  }
+
+  /** A window of the editor that runs in the page alone; its files are not on disk. */
+  static async openOnWeb(browser: Browser, address: string, open: string, text: string): Promise<NoteWindow> {
+    const page = await showPage(browser, `${address}?`, `vscode-vfs://notes/set/${open}`);
+    const window = new NoteWindow(page, '/set', open, () => text);
     await window.status(/^\s*Note: /).waitFor({ timeout: 60_000 });
     return window;
   }
@@ -110,7 +131,7 @@ export class NoteWindow {
 
   /** Puts the cursor at the end of the first line that holds the words, as the file stands on disk. */
   async goToEndOf(words: string): Promise<void> {
-    const number = this.#linesOnDisk().findIndex((line) => line.includes(words)) + 1;
+    const number = this.#storedLines().findIndex((line) => line.includes(words)) + 1;
     await this.page.keyboard.press('Control+G');
     await this.page.locator('.quick-input-widget .quick-input-box input').waitFor();
     await this.page.keyboard.insertText(String(number));
@@ -119,13 +140,13 @@ export class NoteWindow {
     await this.page.keyboard.press('End');
   }
 
-  #linesOnDisk(): readonly string[] {
-    return readFileSync(join(this.folder, this.#open), 'utf8').split('\n');
+  #storedLines(): readonly string[] {
+    return this.#stored().split('\n');
   }
 
   /** Waits until the cursor stands on a line that holds the words. */
   async cursorIsOn(words: string | RegExp): Promise<void> {
-    const wanted = this.#linesOnDisk().flatMap((line, index) =>
+    const wanted = this.#storedLines().flatMap((line, index) =>
       (typeof words === 'string' ? line.includes(words) : words.test(line)) ? [index + 1] : [],
     );
     const position = this.page.locator('#status\\.editor\\.selection', {
@@ -141,7 +162,14 @@ export class NoteWindow {
 
   /** Goes to the next place of what a completion wrote, as a person does who sees a suggestion in the way. */
   async nextPlace(): Promise<void> {
-    if (await this.suggestions().first().isVisible()) await this.page.keyboard.press('Escape');
+    const listed = await this.suggestions()
+      .first()
+      .waitFor({ timeout: SUGGESTIONS_OPEN_MS })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (listed) await this.page.keyboard.press('Escape');
     await this.page.keyboard.press('Tab');
   }
 
@@ -189,6 +217,6 @@ export class NoteWindow {
       .locator('.tab:not(.dirty)', { hasText: basename(this.#open) })
       .first()
       .waitFor();
-    return readFileSync(join(this.folder, this.#open), 'utf8');
+    return this.#stored();
   }
 }
