@@ -19,7 +19,8 @@ test('a page shows what was computed and from what, and follows the text', async
   const files = { ...department, 'one.opnote.yaml': routine };
   const window = await NoteWindow.open(browser, { files, open: 'one.opnote.yaml' });
   await window.goToEndOf('k2: 44.00 D @ 88');
-  await window.page.keyboard.press('Control+Alt+C');
+  await window.page.keyboard.press('Control+K');
+  await window.page.keyboard.press('v');
   await page(window).locator('h1', { hasText: 'What was computed' }).waitFor();
   await page(window)
     .getByText(/corneal astigmatism: 0\.50 D/i)

@@ -32,7 +32,8 @@ const size = { width: 1200, height: 780 };
 async function openWithPicture(options: Partial<WindowOptions> = {}): Promise<NoteWindow> {
   const window = await NoteWindow.open(browser, { files, open, size, ...options });
   await window.line('record: operation').click();
-  await window.page.keyboard.press('Control+Alt+P');
+  await window.page.keyboard.press('Control+K');
+  await window.page.keyboard.press('i');
   return window;
 }
 

@@ -39,6 +39,22 @@ test('completion writes a section with its fields at the right indentation', asy
   await window.close();
 });
 
+test('Tab on an empty line goes to the indentation that the line wants, and elsewhere is the usual Tab', async () => {
+  const window = await openNote(`${head}incisions:\n`);
+  await window.goToEndOf('incisions:');
+  const writeLine = async (line: string): Promise<void> => {
+    await window.page.keyboard.press('Enter', { delay: 60 });
+    await window.page.keyboard.press('Tab', { delay: 60 });
+    await window.page.keyboard.type(line, { delay: 60 });
+  };
+  await writeLine('- kind: main');
+  await writeLine('at: temporal');
+  await window.page.keyboard.press('Escape');
+  await window.page.keyboard.press('Tab');
+  expect(await window.saved()).toBe(`${head}incisions:\n  - kind: main\n    at: temporal  \n`);
+  await window.close();
+});
+
 test('the hover over a value shows what was computed from it, by which method and source', async () => {
   const window = await openNote(sound);
   const hover = await window.hover('k2: 44.50 D @ 95', '44.50');

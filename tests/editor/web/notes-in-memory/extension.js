@@ -39,5 +39,7 @@ exports.activate = async function activate(context) {
       throw vscode.FileSystemError.NoPermissions();
     },
   };
-  context.subscriptions.push(vscode.workspace.registerFileSystemProvider('vscode-vfs', provider, { isCaseSensitive: true }));
+  context.subscriptions.push(
+    vscode.workspace.registerFileSystemProvider('vscode-vfs', provider, { isCaseSensitive: true }),
+  );
 };
