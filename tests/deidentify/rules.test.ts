@@ -2,6 +2,7 @@ import { fieldsBelow, recordPlan, type RecordKind } from '@sideport/schemas';
 import { describe, expect, test } from 'vitest';
 import { dateLeaving, LARGEST_SHIFT, shiftFrom } from '../../server/src/note/deidentify/dates.ts';
 import { pseudonym } from '../../server/src/note/deidentify/deidentify.ts';
+import { isOnlyDrugs } from '../../server/src/note/deidentify/drug-words.ts';
 import { treatmentOf } from '../../server/src/note/deidentify/treatments.ts';
 
 const kinds: readonly RecordKind[] = ['operation', 'follow-up', 'amendment'];
@@ -35,6 +36,10 @@ describe('every field of the format', () => {
     ['signed.at', 'date'],
     ['free-text', 'text'],
     ['dictation', 'text'],
+    ['drugs.drug', 'drug names'],
+    ['after-care.drops.drug', 'drug names'],
+    ['anaesthesia.drug', 'drug names'],
+    ['patient.anticoagulant', 'drug names'],
     ['lens.model', 'keep'],
     ['lens.power', 'keep'],
     ['eye', 'keep'],
@@ -46,6 +51,27 @@ describe('every field of the format', () => {
     expect(
       values.filter(({ path, value }) => value.guide.prose === true && treatmentOf(path, value) === 'keep'),
     ).toEqual([]));
+});
+
+describe('names of drugs', () => {
+  test.each([
+    'cefuroxime',
+    'Dexamethasone 0.1 %',
+    'lidocaine 2 % with bupivacaine 0.5 %',
+    'tetracaine 1 % drops, lidocaine 1 % in the chamber',
+    'moxifloxacin 0.5 mg/0.1 ml',
+    'apixaban, not stopped',
+    'none',
+  ])('%s leaves', (text) => expect(isOnlyDrugs(text)).toBe(true));
+  test.each([
+    'cefuroxime from Dr Miller',
+    'cefuroxime 4711',
+    'cefuroxime lot 12',
+    'warfarin, last INR at 0151 234567',
+    'dexamethasone 2031-03-14',
+    'S-05',
+    'cefuroxime 5 mgA',
+  ])('%s does not', (text) => expect(isOnlyDrugs(text)).toBe(false));
 });
 
 describe('dates', () => {

@@ -220,3 +220,8 @@ describe('what the person is told', () => {
     expect(err).toContain('A FHIR document needs a date');
   });
 });
+
+test('names of drugs leave, for without them nothing can be counted', async () => {
+  const { out } = await exported(SOUND, '--as', 'ndjson', '--deidentify');
+  for (const drug of ['cefuroxime', 'dexamethasone 0.1 %', 'apixaban, not stopped']) expect(out).toContain(`"${drug}"`);
+});

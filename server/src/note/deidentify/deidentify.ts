@@ -3,6 +3,7 @@ import { planAt, type GroupPlan, type Plan, type ValuePlan } from '@sideport/sch
 import { isField, isGroup, isList, type Group } from '../export/members.ts';
 import { maskIdentifiers } from '../reports/mask-identifiers.ts';
 import { dateLeaving, shiftFrom, type DateChoice, type DateRule } from './dates.ts';
+import { isOnlyDrugs } from './drug-words.ts';
 import type { RemovalCount } from './removal.ts';
 import { treatmentOf, type Treatment } from './treatments.ts';
 
@@ -89,6 +90,7 @@ class Visit {
     const treatment = treatmentOf(name, plan) ?? 'drop';
     if (treatment === 'keep') return this.#kept(field, plan, name);
     if (treatment === 'date') return this.#date(field, name);
+    if (treatment === 'drug names') return isOnlyDrugs(field.text) ? field : this.#text(field, name);
     if (treatment === 'text') return this.#text(field, name);
     if (treatment === 'drop') return this.#dropped(name);
     this.#count.add(name, 'pseudonym');
@@ -134,7 +136,7 @@ class Visit {
 
 const withText = (field: Field<unknown>, text: string): Field<unknown> => ({ ...field, value: text, text });
 
-function kindOf(treatment: Exclude<Treatment, 'keep' | 'drop' | 'date' | 'text'>): keyof typeof PREFIX {
+function kindOf(treatment: Exclude<Treatment, 'keep' | 'drop' | 'date' | 'text' | 'drug names'>): keyof typeof PREFIX {
   if (treatment === 'pseudonym of note') return 'note';
   return treatment === 'pseudonym of patient' ? 'patient' : 'staff';
 }

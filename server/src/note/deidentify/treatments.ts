@@ -2,7 +2,14 @@ import type { ValuePlan } from '@sideport/schemas/fields/plan.ts';
 
 /** What happens to a field when a record leaves without identifiers. */
 export type Treatment =
-  'keep' | 'drop' | 'date' | 'text' | 'pseudonym of note' | 'pseudonym of patient' | 'pseudonym of staff';
+  | 'keep'
+  | 'drop'
+  | 'date'
+  | 'text'
+  | 'drug names'
+  | 'pseudonym of note'
+  | 'pseudonym of patient'
+  | 'pseudonym of staff';
 
 /** Notations whose values are words of a closed vocabulary or measured amounts: nobody can be named with them. */
 const MEASURES = new Set([
@@ -56,9 +63,13 @@ const IDENTIFIERS: Readonly<Record<string, Treatment>> = {
 /** Fields that are dropped whatever their notation. */
 const DROPPED = new Set(['patient.born', 'lens.expiry', 'changes.was', 'changes.now']);
 
+/** Texts that leave when they say nothing but generic names of drugs. */
+const DRUGS = new Set(['drugs.drug', 'after-care.drops.drug', 'anaesthesia.drug', 'patient.anticoagulant']);
+
 /** The treatment of a value, or undefined for a notation nobody has decided about: it is dropped. */
 export function treatmentOf(path: string, { guide, notation }: ValuePlan): Treatment | undefined {
   if (DROPPED.has(path)) return 'drop';
+  if (DRUGS.has(path)) return 'drug names';
   if (notation.name === 'identifier') return IDENTIFIERS[path];
   if (guide.prose === true || notation.name === 'text') return 'text';
   if (['date', 'date and time', 'due date'].includes(notation.name)) return 'date';
