@@ -15,6 +15,8 @@ export interface World {
   readonly workers?: { readonly most: number; start(options: CheckerOptions): Checker };
   /** Names the running program, so that what another build found out is not taken for its own; without it no cache. */
   readonly program?: () => string;
+  /** Asks the engine to collect garbage before it takes more memory. */
+  readonly spareMemory?: () => void;
   readonly git?: AskGit;
 }
 

@@ -8,6 +8,8 @@ const MANY = 50;
 /** From so many inputs on, a second thread pays for its start. */
 const MANY_FOR_THREADS = 400;
 const MOST_USUAL_THREADS = 4;
+/** From so many inputs on, memory matters more than the last per cent of speed. */
+const MANY_FOR_MEMORY = 5000;
 
 export interface InputOptions {
   readonly department: string | undefined;
@@ -29,6 +31,7 @@ export async function checkInputs(inputs: readonly Input[], options: InputOption
     const { LocalChecker, noHash } = await import('./checker.ts');
     return outcomeOf(await new LocalChecker(world, options.department, noHash).check(inputs));
   }
+  if (inputs.length >= MANY_FOR_MEMORY) world.spareMemory?.();
   const progress = showProgress(world.stderr);
   try {
     return await checkMany(
