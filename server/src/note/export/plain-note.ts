@@ -48,10 +48,22 @@ function parts(value: unknown, typed: readonly string[]): Record<string, Json> {
   const result: Record<string, Json> = {};
   if (typeof value !== 'object' || value === null) return result;
   for (const [name, member] of Object.entries(value)) {
-    const key = name.replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+    const key = keyOf(name);
     if (typeof member === 'number') result[key] = typed.find((text) => Number(text) === member) ?? String(member);
     else if (typeof member === 'string' || typeof member === 'boolean' || member === null) result[key] = member;
     else if (member !== undefined) result[key] = parts(member, typed);
   }
   return result;
+}
+
+const keys = new Map<string, string>();
+
+/** The name of a part with hyphens, as in notes. There are few of them, and they come up for every value. */
+function keyOf(name: string): string {
+  let key = keys.get(name);
+  if (key === undefined) {
+    key = name.replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+    keys.set(name, key);
+  }
+  return key;
 }
