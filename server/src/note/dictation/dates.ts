@@ -1,5 +1,6 @@
-import { belowHundred, canBeginNumber } from './numbers.ts';
-import type { Token } from './tokens.ts';
+import { canBeginNumber } from './numbers.ts';
+import { wordAt, type Token } from './tokens.ts';
+import { belowHundred } from './whole-numbers.ts';
 
 const months = [
   'january',
@@ -74,7 +75,7 @@ export function dateAt(tokens: readonly Token[], at: number): DateReading | unde
 }
 
 function dayFirst(tokens: readonly Token[], at: number): DateReading | undefined {
-  const day = dayAt(tokens, word(tokens, at) === 'the' ? at + 1 : at);
+  const day = dayAt(tokens, wordAt(tokens, at) === 'the' ? at + 1 : at);
   if (day === undefined) return undefined;
   const month = monthAt(tokens, skip(tokens, day.end, ['day', 'of']));
   if (month === undefined) return undefined;
@@ -122,20 +123,20 @@ function dayAt(tokens: readonly Token[], at: number): Part | undefined {
   const token = tokens[at];
   if (token === undefined) return undefined;
   if (token.kind === 'number' && /^\d{1,2}$/u.test(token.word)) {
-    const suffix = /^(?:st|nd|rd|th)$/u.test(word(tokens, at + 1) ?? '');
+    const suffix = /^(?:st|nd|rd|th)$/u.test(wordAt(tokens, at + 1) ?? '');
     return { value: Number(token.word), end: suffix ? at + 2 : at + 1 };
   }
   const ordinal = ordinals.indexOf(token.word);
   if (ordinal > 0) return { value: ordinal, end: at + 1 };
   if (token.word === 'thirtieth') return { value: 30, end: at + 1 };
   const ten = token.word === 'twenty' ? 20 : token.word === 'thirty' ? 30 : undefined;
-  const unit = ordinals.indexOf(word(tokens, at + 1) ?? '');
+  const unit = ordinals.indexOf(wordAt(tokens, at + 1) ?? '');
   if (ten !== undefined && unit > 0 && unit < 10) return { value: ten + unit, end: at + 2 };
   return belowHundred(tokens, at).at(-1);
 }
 
 function monthAt(tokens: readonly Token[], at: number): Part | undefined {
-  const name = word(tokens, at) ?? '';
+  const name = wordAt(tokens, at) ?? '';
   const index = months.findIndex(
     (month) =>
       month === name || (name.length >= 3 && month.slice(0, 3) === name) || (name === 'sept' && month === 'september'),
@@ -147,7 +148,7 @@ function monthAt(tokens: readonly Token[], at: number): Part | undefined {
 function yearAt(tokens: readonly Token[], at: number): Part | undefined {
   const token = tokens[at];
   if (token?.kind === 'number' && /^\d{4}$/u.test(token.word)) return { value: Number(token.word), end: at + 1 };
-  if (word(tokens, at) === 'two' && word(tokens, at + 1) === 'thousand') {
+  if (wordAt(tokens, at) === 'two' && wordAt(tokens, at + 1) === 'thousand') {
     const rest = belowHundred(tokens, skip(tokens, at + 2, ['and'])).at(-1);
     return rest === undefined ? { value: 2000, end: at + 2 } : { value: 2000 + rest.value, end: rest.end };
   }
@@ -160,15 +161,10 @@ function yearAt(tokens: readonly Token[], at: number): Part | undefined {
 
 function skip(tokens: readonly Token[], at: number, words: readonly string[]): number {
   let next = at;
-  while (words.includes(word(tokens, next) ?? '')) next += 1;
+  while (words.includes(wordAt(tokens, next) ?? '')) next += 1;
   return next;
 }
 
 function skipComma(tokens: readonly Token[], at: number): number {
   return tokens[at]?.strength === 'part' ? at + 1 : at;
-}
-
-function word(tokens: readonly Token[], at: number): string | undefined {
-  const token = tokens[at];
-  return token?.kind === 'word' ? token.word : undefined;
 }

@@ -14,11 +14,24 @@ import { table } from './table.ts';
 import { tokensOf, type Token } from './tokens.ts';
 import { lostBeside, rolesOf, stretches } from './unmatched.ts';
 
+/** What the words of a dictation say, whatever note they belong to. */
+type Understood = Omit<Parameters<typeof compose>[0], 'view'>;
+
 /**
  * Turns a dictation into values for the fields of a note. Never throws; what it does not understand it reports.
  * With a note, values that it says already are found there: the same is filled, another is left to the surgeon.
  */
 export function dictate(text: string, reading?: NoteReading): DictationResult {
+  if (last?.text !== text) last = understand(text);
+  const view = new NoteView(reading);
+  const result = compose({ ...last, view });
+  return reading === undefined ? result : withNote(result, view);
+}
+
+/** While a note is written, its dictation mostly stays as it is. */
+let last: Understood | undefined;
+
+function understand(text: string): Understood {
   const spoken = table();
   const tokens = tokensOf(text);
   const items = nearMisses(scan(tokens, spoken), tokens, spoken);
@@ -29,8 +42,7 @@ export function dictate(text: string, reading?: NoteReading): DictationResult {
   const unnoted = claims.filter((claim) => claim.open || claim.guessed);
   const used = new Set([...bound.used].filter((index) => !unnoted.some((claim) => covers(claim, items[index]!.from))));
   const roles = rolesOf(tokens, items, used, [...noted, ...sideRanges(mentions, tokens)]);
-  const view = new NoteView(reading);
-  const result = compose({
+  return {
     text,
     settlement: settle(claims, (claim) => lostBeside(tokens, roles, claim.from, claim.to)),
     verdict: judgeSides(mentions, tokens),
@@ -38,9 +50,7 @@ export function dictate(text: string, reading?: NoteReading): DictationResult {
     superseded: claims.filter(({ superseded }) => superseded),
     stretches: stretches(tokens, roles),
     entries: spoken.entries,
-    view,
-  });
-  return reading === undefined ? result : withNote(result, view);
+  };
 }
 
 function covers(claim: Claim, token: number): boolean {

@@ -91,7 +91,8 @@ class SoundIndex {
       const sound = soundOf(phrase.split(' '));
       if (sound.length < shortest) continue;
       add(this.#bySound, sound, phrase);
-      if (sound.length >= longSound) for (const shorter of without(sound)) add(this.#byNearSound, shorter, phrase);
+      if (sound.length >= longSound)
+        for (const shorter of new Set(without(sound))) add(this.#byNearSound, shorter, phrase);
     }
   }
 
@@ -115,7 +116,7 @@ class SoundIndex {
 function add(index: Map<string, string[]>, key: string, phrase: string): void {
   const known = index.get(key);
   if (known === undefined) index.set(key, [phrase]);
-  else if (!known.includes(phrase)) known.push(phrase);
+  else known.push(phrase);
 }
 
 function without(sound: string): readonly string[] {
@@ -140,7 +141,7 @@ function* guessablePhrases(): Generator<string> {
   }
 }
 
-const mostForms = 24;
+const mostForms = 12;
 
 function* formsOf(patterns: readonly string[] | undefined): Generator<string> {
   for (const pattern of patterns ?? []) {

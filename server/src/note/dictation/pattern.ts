@@ -10,19 +10,24 @@ export type PatternTree =
 
 /** Reads a pattern of the phrase table. Throws when it is not well formed: then the table is at fault, not the dictation. */
 export function readPattern(pattern: string): PatternTree {
-  const pieces = withGroups(pattern).match(/[()[\]|]|\{[a-z]+\}|[^\s()[\]|{}]+/gu) ?? [];
+  const pieces = pattern.match(/[()[\]|]|\{[a-z]+\}|[^\s()[\]|{}]+/gu) ?? [];
   const reader = { pieces, at: 0, pattern };
   const tree = either(reader);
   if (reader.at < pieces.length) throw new Error(`“${pattern}” closes a group that it did not open`);
   return tree;
 }
 
-function withGroups(pattern: string): string {
-  return pattern.replace(/\$([a-z]+)/gu, (_, name: string) => {
-    const group = groups[name];
-    if (group === undefined) throw new Error(`“${pattern}” uses the unknown group $${name}`);
-    return withGroups(group);
-  });
+const groupTrees = new Map<string, PatternTree>();
+
+/** What a name in a pattern stands for. */
+function namedGroup(name: string, pattern: string): PatternTree {
+  const known = groupTrees.get(name);
+  if (known !== undefined) return known;
+  const group = groups[name];
+  if (group === undefined) throw new Error(`“${pattern}” uses the unknown group $${name}`);
+  const tree = readPattern(group);
+  groupTrees.set(name, tree);
+  return tree;
 }
 
 interface Reader {
@@ -46,7 +51,8 @@ function sequence(reader: Reader): PatternTree {
     const piece = reader.pieces[reader.at];
     if (piece === undefined || piece === '|' || piece === ')' || piece === ']') return { kind: 'sequence', parts };
     reader.at += 1;
-    parts.push(piece === '(' || piece === '[' ? group(reader, piece) : step(piece));
+    if (piece.startsWith('$')) parts.push(namedGroup(piece.slice(1), reader.pattern));
+    else parts.push(piece === '(' || piece === '[' ? group(reader, piece) : step(piece));
   }
 }
 

@@ -1,3 +1,4 @@
+import type { SpokenField } from '@sideport/schemas/spoken/phrase.ts';
 import { accepts } from './claims.ts';
 import type { Context } from './context.ts';
 import { chooseBound, valuedOf } from './rank-words.ts';
@@ -20,6 +21,7 @@ interface Spoken {
   /** The island whose surroundings before it count. */
   readonly place: number;
   readonly afterAt: boolean;
+  readonly ahead: Ahead | undefined;
 }
 
 interface Score {
@@ -37,7 +39,14 @@ export function rankAmounts(
   place: number = index,
 ): readonly RankedField[] {
   const item = context.items[place]!;
-  const spoken: Spoken = { item, amount, index, place, afterAt: followsAt(context, item) };
+  const spoken: Spoken = {
+    item,
+    amount,
+    index,
+    place,
+    afterAt: followsAt(context, item),
+    ahead: aheadOf(context, index),
+  };
   return (context.table.amountsIn.get(amount.unit ?? '') ?? [])
     .map((of) => ({ of, ...scoreOf(context, of, spoken) }))
     .filter(({ score }) => score > 0)
@@ -51,7 +60,7 @@ function scoreOf(context: Context, of: AmountOf, spoken: Spoken): Score {
   const scores = [
     openScore(context, of, spoken),
     topicScore(context, of, spoken),
-    forwardScore(context, of, spoken),
+    forwardScore(of, spoken),
     defaultScore(context, of, spoken),
   ];
   const best = scores.reduce((a, b) => (b.score > a.score ? b : a));
@@ -88,24 +97,43 @@ function topicScore(context: Context, of: AmountOf, { item, amount, index, after
   return { score, heard: context.items[context.topicAt]!.heard };
 }
 
-/** "Five millimetre rhexis", "four hundred vacuum": the name comes after. */
-function forwardScore(context: Context, of: AmountOf, { amount, index, afterAt }: Spoken): Score {
+/** The name that comes after a number, with what can be said of it whatever the field. */
+interface Ahead {
+  readonly subjects: readonly string[];
+  readonly named: readonly SpokenField[];
+  /** A number of its own stands behind it, or another part of the sentence. */
+  readonly taken: boolean;
+  readonly adjacent: boolean;
+  readonly distance: number;
+  readonly heard: boolean;
+}
+
+function aheadOf(context: Context, index: number): Ahead | undefined {
   const anchor = context.anchorAfter(index);
-  if (anchor === undefined) return nothing;
+  if (anchor === undefined) return undefined;
   const gap = context.gap(index, anchor);
-  const direct = anchor === index + 1;
-  if (gap.sentences > 0 || gap.content > 1) return nothing;
-  const next = context.items[anchor]!;
-  const called = next.meanings.some(
-    (meaning) => meaning.kind === 'called' && meaning.field === of.field && context.canBeNamed(meaning, anchor),
-  );
-  const subjects = subjectsAhead(context, anchor);
-  if (!called && !of.field.about.some((subject) => subjects.includes(subject))) return nothing;
-  if (!accepts(of.amount, amount, { named: called, afterAt })) return nothing;
-  if (called && (gap.parts > 0 || hasOwnNumber(context, anchor))) return nothing;
-  const adjacent = direct && gap.content === 0 && gap.plain.length === 0 && gap.parts === 0;
-  const closeness = (amount.adjective ? 1.8 : 0) + (adjacent && amount.unit === undefined ? 0.5 : 0);
-  return { score: (called ? 4 : 3.5) + closeness - 1.5 * gap.content - 0.8 * gap.parts, heard: next.heard };
+  if (gap.sentences > 0 || gap.content > 1) return undefined;
+  const { meanings, heard } = context.items[anchor]!;
+  return {
+    subjects: subjectsAhead(context, anchor),
+    named: meanings.flatMap((meaning) =>
+      meaning.kind === 'called' && context.canBeNamed(meaning, anchor) ? [meaning.field] : [],
+    ),
+    taken: gap.parts > 0 || hasOwnNumber(context, anchor),
+    adjacent: anchor === index + 1 && gap.content === 0 && gap.plain.length === 0 && gap.parts === 0,
+    distance: 1.5 * gap.content + 0.8 * gap.parts,
+    heard,
+  };
+}
+
+/** "Five millimetre rhexis", "four hundred vacuum": the name comes after. */
+function forwardScore(of: AmountOf, { ahead, amount, afterAt }: Spoken): Score {
+  if (ahead === undefined) return nothing;
+  const called = ahead.named.includes(of.field);
+  if (!called && !of.field.about.some((subject) => ahead.subjects.includes(subject))) return nothing;
+  if (!accepts(of.amount, amount, { named: called, afterAt }) || (called && ahead.taken)) return nothing;
+  const closeness = (amount.adjective ? 1.8 : 0) + (ahead.adjacent && amount.unit === undefined ? 0.5 : 0);
+  return { score: (called ? 4 : 3.5) + closeness - ahead.distance, heard: ahead.heard };
 }
 
 /** The subjects that an island will open: of a drug, those of the route that it will be taken for. */

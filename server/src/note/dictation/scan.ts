@@ -26,8 +26,7 @@ export function scan(tokens: readonly Token[], table: Table): readonly Item[] {
   const readSlot = slotReader(tokens);
   const weights = new Weights(tokens);
   const best: number[] = [];
-  const chosen: ((() => Item) | undefined)[] = [];
-  const ends: number[] = [];
+  const chosen: (Found<Meaning> | Item)[] = [];
   best[tokens.length] = 0;
   for (let from = tokens.length - 1; from >= 0; from -= 1) {
     const token = tokens[from]!;
@@ -37,23 +36,21 @@ export function scan(tokens: readonly Token[], table: Table): readonly Item[] {
         const weight = weights.ofPhrase(found) + best[found.to]!;
         if (weight <= most) continue;
         most = weight;
-        chosen[from] = () => itemOf(found, tokens);
-        ends[from] = found.to;
+        chosen[from] = found;
       }
       for (const item of amountsAt(tokens, from, table)) {
         const weight = weights.ofAmount(item) + best[item.to]!;
         if (weight <= most) continue;
         most = weight;
-        chosen[from] = () => item;
-        ends[from] = item.to;
+        chosen[from] = item;
       }
     }
     best[from] = most;
   }
   const items: Item[] = [];
-  for (let at = 0; at < tokens.length; at = ends[at] ?? at + 1) {
-    const make = chosen[at];
-    if (make !== undefined) items.push(make());
+  for (let at = 0; at < tokens.length; at = chosen[at]?.to ?? at + 1) {
+    const one = chosen[at];
+    if (one !== undefined) items.push('heard' in one ? one : itemOf(one, tokens));
   }
   return items;
 }

@@ -47,16 +47,15 @@ function bareRole(tokens: readonly Token[], item: Item): SideMention['role'] {
 
 /** "OD", "LE": capitals that no island covers. */
 function lettered(items: readonly Item[], tokens: readonly Token[], text: string): readonly SideMention[] {
-  const covered = new Set(
-    items.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, ahead) => from + ahead)),
-  );
-  return tokens.flatMap((token, at): SideMention[] => {
-    if (token.end - token.start !== 2) return [];
+  return tokens.flatMap((token, at): readonly SideMention[] => {
+    if (token.end - token.start !== 2) return none;
     const side = sideLetters[text.slice(token.start, token.end)];
-    if (side === undefined || covered.has(at)) return [];
+    if (side === undefined || items.some(({ from, to }) => from <= at && at < to)) return none;
     return [{ side, role: 'asserted', item: -1, start: token.start, end: token.end, superseded: false }];
   });
 }
+
+const none: readonly SideMention[] = [];
 
 /** A side followed by a word of correction and another side is withdrawn. */
 function superseding(

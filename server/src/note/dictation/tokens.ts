@@ -148,3 +148,9 @@ function withSpokenMarks(tokens: readonly Token[]): readonly Token[] {
   }
   return out;
 }
+
+/** The word at a position; undefined for a number, a break and the end. */
+export function wordAt(tokens: readonly Token[], at: number): string | undefined {
+  const token = tokens[at];
+  return token?.kind === 'word' ? token.word : undefined;
+}
