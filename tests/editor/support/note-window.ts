@@ -122,8 +122,13 @@ export class NoteWindow {
   async hover(line: string, words: string): Promise<string> {
     await this.goToEndOf(line);
     const spot = this.line(line).locator('span > span', { hasText: words }).last();
-    await spot.hover();
     const hover = this.page.locator('.monaco-hover:visible').first();
+    // A busy editor may lose the one movement of a mouse that jumps: move away and come back until it answers.
+    for (let tries = 0; tries < 5 && !(await hover.isVisible()); tries += 1) {
+      await this.page.mouse.move(4, 4);
+      await spot.hover();
+      await hover.waitFor({ timeout: 5000 }).catch(() => undefined);
+    }
     await hover.waitFor();
     await this.page.waitForFunction(() => !/Loading/.test(document.querySelector('.monaco-hover')?.textContent ?? ''));
     return ((await hover.textContent()) ?? '').replaceAll(BLANK_IN_VIEW, ' ');
