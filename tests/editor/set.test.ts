@@ -27,9 +27,11 @@ test('the references of an operation are found across the set', async () => {
   await window.goToEndOf('id: OP-2025-0102');
   await window.page.keyboard.press('Shift+Alt+F12');
   const found = window.page.locator('.pane-body .monaco-list-row');
-  await expect.poll(async () => (await found.allTextContents()).join('\n')).toContain('correction.opnote.yaml');
-  const listed = (await found.allTextContents()).join('\n');
-  for (const name of naming) expect(listed).toContain(name);
+  const named = async () => {
+    const listed = (await found.allTextContents()).join('\n');
+    return naming.filter((name) => listed.includes(name));
+  };
+  await expect.poll(named, { timeout: 20_000 }).toEqual(naming);
   await window.close();
 });
 

@@ -27,9 +27,14 @@ test('a surgeon writes a complete final note with at most 40 % of its keystrokes
   await window.page.locator('.editor-instance .view-lines').click();
   const surgeon = new Surgeon(window);
   await surgeon.write(lines);
-  // Tidying writes the units out.
-  await surgeon.press('Shift+Alt+F');
   const finished = lines.join('\n');
+  // Tidying writes the units out. A list still open, or a busy editor, may take the key: press it again, and count it.
+  for (let tries = 0; tries < 4; tries += 1) {
+    await surgeon.press('Escape');
+    await surgeon.press('Shift+Alt+F');
+    await window.page.waitForTimeout(3000);
+    if ((await window.saved()).trimEnd() === finished) break;
+  }
   await expect.poll(async () => (await window.saved()).trimEnd(), { timeout: 20_000 }).toBe(finished);
   await window.status('Note: no remarks').waitFor();
   const share = surgeon.keys / finished.length;
