@@ -31,7 +31,7 @@ test('a surgeon writes a complete final note with at most 40 % of its keystrokes
   // Tidying writes the units out. A list still open, or a busy editor, may take the key: press it again, and count it.
   for (let tries = 0; tries < 4; tries += 1) {
     await surgeon.press('Escape');
-    await surgeon.press('Shift+Alt+F');
+    await surgeon.press('Control+Shift+I');
     await window.page.waitForTimeout(3000);
     if ((await window.saved()).trimEnd() === finished) break;
   }
