@@ -21,7 +21,6 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     pages,
     picture,
     new StatusItem(client),
-    answerForFiles(client, context.extensionUri),
     proposeBehindFields(),
     registerCommand('sideport.newNote', () => newNote(client), 'The note could not be made.'),
     registerCommand(
@@ -41,6 +40,7 @@ export async function activateWith(context: vscode.ExtensionContext, make: MakeC
     registerCommand('sideport.proposeAgain', proposeAgain, 'Nothing could be proposed.'),
     registerCommand('sideport.indentBlankLine', indentBlankLine, 'The line could not be indented.'),
   );
+  answerForFiles(client, context.extensionUri);
   applyIndentationSettings();
   await client.start();
 }

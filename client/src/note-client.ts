@@ -15,9 +15,18 @@ export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
 
 export type Checking = 'starting' | 'checking' | 'not checking';
 
+const CHECKING: Readonly<Record<State, Checking>> = {
+  [State.Starting]: 'starting',
+  [State.Running]: 'checking',
+  [State.Stopped]: 'not checking',
+  [State.StartFailed]: 'not checking',
+};
+
 /** The one running server, and whether it is checking. */
 export class NoteClient implements vscode.Disposable {
-  readonly #client: BaseLanguageClient;
+  readonly #make: () => BaseLanguageClient;
+  readonly #handlers = new Map<string, GenericRequestHandler<unknown, void>>();
+  #client: BaseLanguageClient;
   readonly #changed = new vscode.EventEmitter<Checking>();
   readonly #checked = new Set<string>();
   readonly onChanged = this.#changed.event;
@@ -25,7 +34,7 @@ export class NoteClient implements vscode.Disposable {
 
   constructor(make: MakeClient) {
     const initializationOptions: EditorOptions = { commands: Object.values(editorCommands), files: true };
-    this.#client = make({
+    const options: LanguageClientOptions = {
       documentSelector,
       initializationOptions,
       progressOnInitialization: true,
@@ -41,10 +50,9 @@ export class NoteClient implements vscode.Disposable {
           return next(document);
         },
       },
-    });
-    this.#client.onDidChangeState(({ newState }) => {
-      this.#set(newState === State.Running ? 'checking' : newState === State.Stopped ? 'not checking' : 'starting');
-    });
+    };
+    this.#make = () => this.#watched(make(options));
+    this.#client = this.#make();
   }
 
   /** Whether the server has spoken about the file since it started: no remarks yet is not the same as no remarks. */
@@ -60,8 +68,12 @@ export class NoteClient implements vscode.Disposable {
     }
   }
 
+  /** Starts over with a new client: one whose server died while it was starting never starts again. */
   async restart(): Promise<void> {
-    if (this.#client.isRunning()) await this.#client.stop();
+    const former = this.#client;
+    this.#client = this.#make();
+    for (const [method, handler] of this.#handlers) this.#client.onRequest(method, handler);
+    await former.dispose().catch(() => undefined);
     await this.start();
   }
 
@@ -74,13 +86,22 @@ export class NoteClient implements vscode.Disposable {
     }
   }
 
-  answer(method: string, handler: GenericRequestHandler<unknown, void>): vscode.Disposable {
-    return this.#client.onRequest(method, handler);
+  /** Answers what the server asks, this one and any that is started after it. */
+  answer(method: string, handler: GenericRequestHandler<unknown, void>): void {
+    this.#handlers.set(method, handler);
+    this.#client.onRequest(method, handler);
   }
 
   dispose(): void {
     this.#changed.dispose();
-    void this.#client.dispose();
+    void this.#client.dispose().catch(() => undefined);
+  }
+
+  #watched(client: BaseLanguageClient): BaseLanguageClient {
+    client.onDidChangeState(({ newState }) => {
+      if (client === this.#client) this.#set(CHECKING[newState]);
+    });
+    return client;
   }
 
   #set(checking: Checking): void {

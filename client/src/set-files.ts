@@ -8,16 +8,14 @@ const PASSED_OVER = new Set(['node_modules', '.git']);
 const DEEPEST = 12;
 
 /** Lets the server read the files of a set, and its own pages, where it has no disk of its own, as in a browser. */
-export function answerForFiles(client: NoteClient, extension: vscode.Uri): vscode.Disposable {
-  return vscode.Disposable.from(
-    client.answer(askEditor.listSet, ({ folder, deep }: FolderParams) =>
-      listBelow(vscode.Uri.parse(folder, true), deep ? DEEPEST : 0),
-    ),
-    client.answer(askEditor.readFile, ({ uri }: FileParams) => read(vscode.Uri.parse(uri, true))),
-    client.answer(askEditor.readCheckPages, () => read(vscode.Uri.joinPath(extension, 'dist', 'check-pages.json'))),
-    client.answer(askEditor.dictationAddress, async () =>
-      vscode.Uri.joinPath(extension, 'dist', 'dictation.js').toString(true),
-    ),
+export function answerForFiles(client: NoteClient, extension: vscode.Uri): void {
+  client.answer(askEditor.listSet, ({ folder, deep }: FolderParams) =>
+    listBelow(vscode.Uri.parse(folder, true), deep ? DEEPEST : 0),
+  );
+  client.answer(askEditor.readFile, ({ uri }: FileParams) => read(vscode.Uri.parse(uri, true)));
+  client.answer(askEditor.readCheckPages, () => read(vscode.Uri.joinPath(extension, 'dist', 'check-pages.json')));
+  client.answer(askEditor.dictationAddress, async () =>
+    vscode.Uri.joinPath(extension, 'dist', 'dictation.js').toString(true),
   );
 }
 

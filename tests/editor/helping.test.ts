@@ -31,9 +31,10 @@ test('a page shows what was computed and from what, and follows the text', async
 
   // The keyboard is back with the text.
   await window.cursorIsOn('k2: 44.00 D @ 88');
-  for (let back = 0; back < '0 D @ 88'.length; back += 1) await window.page.keyboard.press('ArrowLeft');
-  await window.page.keyboard.press('Backspace');
+  for (let back = 0; back < '0 D @ 88'.length; back += 1) await window.page.keyboard.press('ArrowLeft', { delay: 60 });
+  await window.page.keyboard.press('Backspace', { delay: 60 });
   await window.page.keyboard.type('7');
+  await window.line('k2: 44.70 D @ 88').waitFor();
   await page(window)
     .getByText(/corneal astigmatism: 1\.20 D/i)
     .first()

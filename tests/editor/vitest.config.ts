@@ -8,6 +8,8 @@ export default defineConfig({
     include: ['tests/editor/**/*.test.ts'],
     globalSetup: ['tests/editor/support/start-editor.ts'],
     fileParallelism: false,
+    // A busy machine may lose a key on its way to the browser; a fault of ours fails the second time too.
+    retry: 1,
     testTimeout: 180_000,
     hookTimeout: 120_000,
   },
