@@ -21,7 +21,7 @@ export interface CarriedFix {
 
 /** The remarks of a note as the protocol has them: same words, same order, same severity. */
 export function diagnosticsOf(note: OpenNote, can: ClientCan): Diagnostic[] {
-  return note.review.remarks.map((remark) => diagnosticOf(remark, note, can));
+  return note.remarks.map((remark) => diagnosticOf(remark, note, can));
 }
 
 function diagnosticOf(remark: Remark, note: OpenNote, can: ClientCan): Diagnostic {

@@ -34,6 +34,15 @@ export function attempt(name: string, log: FaultLog, work: () => void): void {
   }
 }
 
+/** The same for work that is done in steps. */
+export function* attemptSteps(name: string, log: FaultLog, steps: Iterable<void>): Generator<void, void> {
+  try {
+    yield* steps;
+  } catch (fault) {
+    log(faultLine(name, fault));
+  }
+}
+
 export function faultLine(name: string, fault: unknown): string {
   if (!(fault instanceof Error)) return `${name} failed`;
   const message = fault.message.trim();

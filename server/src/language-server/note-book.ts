@@ -4,14 +4,15 @@ import { computeNote, type ComputedNote } from '../note/computing/compute-note.t
 import type { Dictation } from '../note/dictation/dictation.ts';
 import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
-import { contextOf, reviewReading, type Review, type Surroundings } from '../note/review.ts';
+import type { Remark } from '../note/remark.ts';
+import { contextOf, remarksOf, type Surroundings } from '../note/review.ts';
 import { decoded, isDepartment, nameWithin } from './addresses.ts';
 import { lineIndexOf, type LineIndex } from './line-index.ts';
 import type { LiveSet } from './live-set.ts';
 import type { NoteSets } from './note-sets.ts';
 import type { OpenDocuments } from './open-documents.ts';
 
-/** One version of an open note, read and reviewed at most once. */
+/** One version of an open note, read, computed and checked at most once. */
 export interface OpenNote {
   readonly uri: string;
   readonly version: number;
@@ -19,22 +20,26 @@ export interface OpenNote {
   readonly reading: NoteReading;
   readonly set: LiveSet | null;
   readonly around: Around;
-  /** Made when it is first asked for, as is the review. */
+  /** Made when they are first asked for: a question right behind an edit does not wait for the checks. */
   readonly computed: ComputedNote;
-  readonly review: Review;
+  readonly remarks: readonly Remark[];
 }
 
 interface Known {
   readonly document: TextDocument;
   readonly reading: NoteReading;
   readonly lines: LineIndex;
-  reviewed?: {
-    readonly review: Review;
-    readonly set: LiveSet | null;
-    readonly revision: number;
-    readonly today: string;
-    readonly dictation: Dictation | null;
-  };
+  made?: Made;
+}
+
+/** What was made of a note, and what it rests on besides its text. */
+interface Made {
+  readonly set: LiveSet | null;
+  readonly revision: number;
+  readonly today: string;
+  readonly dictation: Dictation | null;
+  computed?: ComputedNote;
+  remarks?: readonly Remark[];
 }
 
 /** The open notes: every request about one version is answered from one reading of it. */
@@ -57,6 +62,7 @@ export class NoteBook {
     if (known === undefined) return undefined;
     const set = this.sets?.of(uri) ?? null;
     const surroundings = this.#surroundings(uri, set);
+    const made = madeOf(known, set, surroundings);
     return {
       uri: known.document.uri,
       version: known.document.version,
@@ -64,14 +70,18 @@ export class NoteBook {
       reading: known.reading,
       set,
       around: { reading: known.reading, surroundings },
-      // A question right behind an edit does not wait for the checks.
       get computed() {
-        return currentReview(known, set, surroundings)?.computed ?? computeNote(contextOf(known.reading, surroundings));
+        return (made.computed ??= computeNote(contextOf(known.reading, surroundings)));
       },
-      get review() {
-        return reviewOf(known, set, surroundings);
+      get remarks() {
+        return (made.remarks ??= remarksOf(known.reading, surroundings));
       },
     };
+  }
+
+  /** Makes the computed values ready for whoever asks next. */
+  compute(uri: string): void {
+    void this.note(uri)?.computed;
   }
 
   reading(uri: string): NoteReading | undefined {
@@ -106,28 +116,16 @@ export class NoteBook {
   }
 }
 
-function currentReview(known: Known, set: LiveSet | null, { today, dictation }: Surroundings): Review | undefined {
-  const { reviewed } = known;
+/** What is made already, as long as nothing that it rests on has changed. */
+function madeOf(known: Known, set: LiveSet | null, { today, dictation }: Surroundings): Made {
+  const now = { set, revision: set?.revision ?? 0, today: today ?? '', dictation: dictation ?? null };
+  const { made } = known;
   const isCurrent =
-    reviewed?.set === set &&
-    reviewed.revision === (set?.revision ?? 0) &&
-    reviewed.today === today &&
-    reviewed.dictation === (dictation ?? null);
-  return isCurrent ? reviewed.review : undefined;
-}
-
-function reviewOf(known: Known, set: LiveSet | null, surroundings: Surroundings): Review {
-  const current = currentReview(known, set, surroundings);
-  if (current !== undefined) return current;
-  const review = reviewReading(known.reading, surroundings);
-  known.reviewed = {
-    review,
-    set,
-    revision: set?.revision ?? 0,
-    today: surroundings.today ?? '',
-    dictation: surroundings.dictation ?? null,
-  };
-  return review;
+    made?.set === now.set &&
+    made.revision === now.revision &&
+    made.today === now.today &&
+    made.dictation === now.dictation;
+  return isCurrent ? made : (known.made = now);
 }
 
 function kindOf(document: TextDocument): 'department' | undefined {

@@ -21,7 +21,7 @@ import { ownRequests } from './features/own.ts';
 import { renaming } from './features/renaming.ts';
 import { structure, tokenLegend } from './features/structure.ts';
 import { workspaceSymbols } from './features/workspace-symbols.ts';
-import { attempt, guardWith } from './guard.ts';
+import { attempt, attemptSteps, guardWith } from './guard.ts';
 import type { Server } from './handlers.ts';
 import { latestWins } from './latest-wins.ts';
 import type { LiveSet } from './live-set.ts';
@@ -65,14 +65,18 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
 
   /** What was last said about each note, so that a set that changes nothing is not heard. */
   const said = new Map<string, string>();
-  const reviews = latestWins<string>(runtime.later, (uri) => attempt('review', log, () => publish(uri)));
+  const reviews = latestWins<string>(runtime.later, (uri) => attemptSteps('review', log, publishing(uri)));
 
-  function publish(uri: string, onlyNews = false): void {
+  /** Reads, computes and checks a note, then says what is to be said; a question is let in between the steps. */
+  function* publishing(uri: string, onlyNews = false): Generator<void, void> {
     // First what the others know of it, so that no review is made from what it said before.
     const reading = notes.reading(uri);
     const set = notes.sets?.of(uri) ?? null;
     if (dictation.isMissingFor(reading)) void loadDictation();
     if (reading !== undefined && set?.noteChanged(uri, reading) === true) tellOthers(uri, set);
+    yield;
+    notes.compute(uri);
+    yield;
     const note = notes.note(uri);
     if (note === undefined) return;
     const diagnostics = diagnosticsOf(note, can);
@@ -98,7 +102,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
 
   function setChanged(): void {
     attempt('review of a set', log, () => {
-      for (const { uri } of documents.all()) publish(uri, true);
+      for (const { uri } of documents.all()) finish(publishing(uri, true));
       if (can.refreshHints) void connection.languages.inlayHint.refresh().catch(() => undefined);
       if (can.refreshLenses) void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
     });
@@ -138,6 +142,10 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   });
   for (const feature of FEATURES) feature(server);
   connection.listen();
+}
+
+function finish(steps: Iterator<void>): void {
+  while (steps.next().done !== true);
 }
 
 function capabilities(can: ClientCan): ServerCapabilities {

@@ -107,7 +107,7 @@ function fixesOf(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): readon
   const index = diagnosticsOf(note, can).findIndex(
     ({ code, range }) => code === diagnostic.code && JSON.stringify(range) === JSON.stringify(diagnostic.range),
   );
-  return note.review.remarks[index]?.fixes.map((fix) => carried(fix, note.lines)) ?? [];
+  return note.remarks[index]?.fixes.map((fix) => carried(fix, note.lines)) ?? [];
 }
 
 function explain({ code }: Diagnostic, can: ClientCan): CodeAction[] {
@@ -152,7 +152,7 @@ function freeAddress({ uri, set }: OpenNote, suffix: string): string | undefined
 /** Every safe fix at once. */
 function fixAll(note: OpenNote, can: ClientCan): CodeAction[] {
   const taken: { start: number; end: number }[] = [];
-  const edits = note.review.remarks
+  const edits = note.remarks
     .flatMap(({ fixes: all }) => all.filter(({ safety }) => safety === 'safe').slice(0, 1))
     .flatMap((fix) => {
       const overlaps = fix.edits.some(({ span }) =>
