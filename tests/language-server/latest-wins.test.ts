@@ -32,10 +32,12 @@ it('does the work once for a burst of edits, after the last of them', () => {
 });
 
 /** Work of one step. */
-const once = (work: () => void) =>
-  (function* () {
+const once = (work: () => void): Iterator<void> => ({
+  next() {
     work();
-  })();
+    return { done: true, value: undefined };
+  },
+});
 
 const pause = () => undefined;
 
