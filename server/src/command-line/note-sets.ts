@@ -2,6 +2,7 @@ import { dirname, join, resolve } from 'node:path';
 import type { Department } from '@sideport/schemas';
 import type { NoteReading } from '../note/reading/note-reading.ts';
 import { readNote } from '../note/reading/read-note.ts';
+import { Lately } from '../note/lately.ts';
 import type { Surroundings } from '../note/review.ts';
 import { factsIn, factsOf, type NoteFacts, type NoteSet } from '../note/set/note-set.ts';
 import { DEPARTMENT_FILE, shownAs } from './file-names.ts';
@@ -76,16 +77,14 @@ export class NoteSets {
   }
 }
 
-/** How many notes of a set are kept in full: a follow-up and its operation are often asked for together. */
-const KEPT = 3;
-
 /** A set on disk. A note that cannot be read is left out: it gets its own message when it is itself asked for. */
 export class DiskSet implements NoteSet {
   readonly #world: World;
   readonly #at: SetFolder;
   readonly #notes: () => readonly string[];
   readonly #known: KnownFacts;
-  readonly #kept = new Map<string, NoteReading>();
+  /** Notes in full: a follow-up and its operation are often asked for together. */
+  readonly #kept = new Lately<string, NoteReading>();
   readonly #found = new Map<string, NoteFacts | null>();
   #facts: readonly NoteFacts[] | undefined;
   #texts: SetTexts | undefined;
@@ -120,8 +119,6 @@ export class DiskSet implements NoteSet {
 
   /** Keeps a reading that may be asked for again soon. */
   keep(file: string, reading: NoteReading): void {
-    const oldest = this.#kept.size >= KEPT ? this.#kept.keys().next().value : undefined;
-    if (oldest !== undefined) this.#kept.delete(oldest);
     this.#kept.set(file, reading);
   }
 

@@ -8,7 +8,7 @@ import { contextOf } from '../../note/review.ts';
 import { isDepartmentName } from '../file-names.ts';
 import { findNotes } from '../find-notes.ts';
 import { NoteSets } from '../note-sets.ts';
-import { detached } from '../checking/checker.ts';
+import { detached } from '../../note/detached.ts';
 import { showProgress } from '../checking/progress.ts';
 import { inShard, type Shard } from '../checking/shard.ts';
 import { readInput } from '../read-input.ts';

@@ -1,4 +1,5 @@
 import type { Input } from '../find-notes.ts';
+import { spareMemory } from '../spare-memory.ts';
 import { WrongUse, type World } from '../world.ts';
 import { checkMany, outcomeOf, type Outcome } from './check-many.ts';
 import { showProgress } from './progress.ts';
@@ -8,8 +9,6 @@ const MANY = 50;
 /** From so many inputs on, a second thread pays for its start. */
 const MANY_FOR_THREADS = 400;
 const MOST_USUAL_THREADS = 4;
-/** From so many inputs on, memory matters more than the last per cent of speed. */
-const MANY_FOR_MEMORY = 5000;
 
 export interface InputOptions {
   readonly department: string | undefined;
@@ -31,7 +30,7 @@ export async function checkInputs(inputs: readonly Input[], options: InputOption
     const { LocalChecker, noHash } = await import('./checker.ts');
     return outcomeOf(await new LocalChecker(world, options.department, noHash).check(inputs));
   }
-  if (inputs.length >= MANY_FOR_MEMORY) world.spareMemory?.();
+  spareMemory(inputs, world);
   const progress = showProgress(world.stderr);
   try {
     return await checkMany(

@@ -1,3 +1,4 @@
+import { detached } from '../../note/detached.ts';
 import { readNote } from '../../note/reading/read-note.ts';
 import { remarksOf } from '../../note/review.ts';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
@@ -47,20 +48,12 @@ export interface CheckerOptions {
   readonly now: number;
 }
 
-/**
- * A copy that shares no memory with the original. A string cut out of a note keeps the whole text of the note in
- * memory; thousands of ids would keep thousands of notes.
- */
-export function detached<T>(value: T): T {
-  return JSON.parse(JSON.stringify(value)) as T;
-}
-
-const NO_REMARKS: readonly never[] = [];
+const NONE: readonly never[] = [];
 
 /** A report that can be kept by the thousand: most notes have no remarks, and share the list that says so. */
 function kept(note: ReportedNote): ReportedNote {
   const { file, id, remarks } = note;
-  return remarks.length === 0 ? { file, id: detached(id), remarks: NO_REMARKS } : detached(note);
+  return remarks.length === 0 ? { file, id: detached(id), remarks: NONE } : detached(note);
 }
 
 /** A checker in this thread. */
@@ -100,7 +93,7 @@ export class LocalChecker implements Checker {
     try {
       const text = this.#world.files.read(path);
       const facts = factsIn(text, shownAs(path, this.#world.folder)) ?? null;
-      return { path, facts: detached(facts), hash: this.#hash(text) };
+      return { path, facts, hash: this.#hash(text) };
     } catch (error) {
       if (error instanceof FileProblem) return { path, facts: null, hash: null };
       throw error;
@@ -114,14 +107,18 @@ export class LocalChecker implements Checker {
       if (input.path !== null && isDepartmentName(input.path)) {
         const reading = readNote(text, 'department');
         const remarks = remarksOf(reading, { file: input.file });
-        return { note: kept(reportOf(input.file, reading, remarks, null)), hash, opened: [] };
+        return { note: kept(reportOf(input.file, reading, remarks, null)), hash, opened: NONE };
       }
       const reading = readNote(text);
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
       const set = watched(surroundings.set, opened, this.#hash);
       const remarks = remarksOf(reading, { ...surroundings, set, dictation: await dictationFor(reading) });
-      return { note: kept(reportOf(input.file, reading, remarks, set)), hash, opened: [...opened] };
+      return {
+        note: kept(reportOf(input.file, reading, remarks, set)),
+        hash,
+        opened: opened.size === 0 ? NONE : [...opened],
+      };
     } catch (error) {
       if (error instanceof FileProblem) return { problem: error.message };
       throw error;

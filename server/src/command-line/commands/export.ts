@@ -7,6 +7,7 @@ import { readKey } from '../exporting/key.ts';
 import { removalText } from '../exporting/removal-text.ts';
 import { writerFor } from '../exporting/writer-for.ts';
 import { findNotes } from '../find-notes.ts';
+import { spareMemory } from '../spare-memory.ts';
 import { NoteSets } from '../note-sets.ts';
 import type { Options } from '../options.ts';
 import { WrongUse } from '../world.ts';
@@ -63,6 +64,7 @@ export const exportNotes = defineCommand({
     }
     const { inputs, missing } = await findNotes(paths, world);
     if (inputs.length === 0) throw new WrongUse(missing.join('\n'));
+    spareMemory(inputs, world);
     const sets = new NoteSets(world, values.department);
     const say = (text: string | undefined): void => {
       if (text !== undefined) world.stderr.write(`${text}\n`);

@@ -1,3 +1,4 @@
+import { Lately } from '../lately.ts';
 import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { dictate } from './dictate.ts';
@@ -26,7 +27,7 @@ export interface Dictation {
   progress(reading: NoteReading): { readonly at: number; readonly text: string } | undefined;
 }
 
-const before = new WeakMap<NoteReading, DictatedIn>();
+const before = new Lately<NoteReading, DictatedIn>();
 
 function dictatedIn(reading: NoteReading): DictatedIn | undefined {
   const known = before.get(reading);

@@ -1,19 +1,25 @@
 import type { Absence, Guide } from '@sideport/schemas';
 
-const spellings: Readonly<Record<string, Absence>> = {
-  none: 'none',
-  nil: 'none',
-  'not done': 'not done',
-  'not performed': 'not done',
-  'not recorded': 'not recorded',
-  'not known': 'not recorded',
-  'not applicable': 'not applicable',
-  'n/a': 'not applicable',
-};
+const spellings: ReadonlyMap<string, Absence> = new Map(
+  Object.entries<Absence>({
+    none: 'none',
+    nil: 'none',
+    'not done': 'not done',
+    'not performed': 'not done',
+    'not recorded': 'not recorded',
+    'not known': 'not recorded',
+    'not applicable': 'not applicable',
+    'n/a': 'not applicable',
+  }),
+);
+const LONGEST = Math.max(...[...spellings.keys()].map((word) => word.length));
 
 /** Whether a text says why a field has no value, in a word that the field understands. */
 export function absenceIn(text: string, guide: Guide): Absence | undefined {
-  const word = spellings[text.trim().toLowerCase()];
+  const trimmed = text.trim();
+  // Every value of a note passes here.
+  if (trimmed.length > LONGEST) return undefined;
+  const word = spellings.get(trimmed.toLowerCase());
   if (word === undefined) return undefined;
   return word === 'not recorded' || guide.says?.includes(word) === true ? word : undefined;
 }

@@ -23,6 +23,18 @@ const DASH = 45;
 const BLANK = 32;
 const COLON = 58;
 
+/** Keys met before, each kept as one string: what is looked up by them all the way through a note is found at once. */
+const keys = new Map<string, string>();
+const KEPT_KEYS = 2000;
+
+function keyOf(written: string): string {
+  const known = keys.get(written);
+  if (known !== undefined) return known;
+  if (!/^[A-Za-z0-9][\w .-]*$/u.test(written)) throw new NotPlain();
+  if (keys.size < KEPT_KEYS) keys.set(written, written);
+  return written;
+}
+
 class PlainReader {
   private readonly text: string;
   private readonly comments: Comment[] = [];
@@ -94,8 +106,8 @@ class PlainReader {
     const entries: MapEntry[] = [];
     const start = this.at;
     while (this.column === column && !this.isDash()) {
-      const keySpan = this.key();
-      const key = this.text.slice(keySpan.start, keySpan.end);
+      const keySpan = this.keySpan();
+      const key = keyOf(this.text.slice(keySpan.start, keySpan.end));
       if (entries.some((entry) => entry.key === key)) throw new NotPlain();
       entries.push({ key, keySpan, value: this.valueBehind(this.colonBehind(keySpan.end) + 1, column, true) });
     }
@@ -139,15 +151,13 @@ class PlainReader {
     return node;
   }
 
-  private key(): Span {
+  private keySpan(): Span {
     const { text, end } = this;
     const colon = this.colonBehind(this.at);
     if (colon >= end) throw new NotPlain();
     let keyEnd = colon;
     while (text.charCodeAt(keyEnd - 1) === BLANK) keyEnd--;
-    const span = { start: this.at, end: keyEnd };
-    if (!/^[A-Za-z0-9][\w .-]*$/u.test(text.slice(span.start, span.end))) throw new NotPlain();
-    return span;
+    return { start: this.at, end: keyEnd };
   }
 
   /** The first colon from here on that ends a key: one with a blank or the end of the line behind it. */

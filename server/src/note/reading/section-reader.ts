@@ -133,7 +133,7 @@ export class SectionReader {
     }
     const field: Field<unknown> = { value: reading.value, text: node.text, ...place };
     this.state.values.push({ field, style: node.style });
-    this.state.remarks.push(...remarkOnValue(this.state, plan, node, field));
+    remarkOnValue(this.state, plan, node, field);
     return field;
   }
 

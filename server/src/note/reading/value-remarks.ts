@@ -3,27 +3,24 @@ import type { Remark } from '../remark.ts';
 import type { ReaderState } from './section-reader.ts';
 import type { ScalarNode } from './tree.ts';
 
-/** What one value gives cause to remark by itself, once it was understood. */
-export function* remarkOnValue(
-  state: ReaderState,
-  plan: ValuePlan,
-  node: ScalarNode,
-  field: Field<unknown>,
-): Generator<Remark> {
+/** Remarks on what one value gives cause to by itself, once it was understood. */
+export function remarkOnValue(state: ReaderState, plan: ValuePlan, node: ScalarNode, field: Field<unknown>): void {
   const amount = amountOf(field.value);
   const possible = plan.guide.possible;
   if (amount !== undefined && possible !== undefined && (amount < possible[0] || amount > possible[1])) {
     const unit = plan.notation.unit === undefined || plan.notation.unit === '' ? '' : ` ${plan.notation.unit}`;
-    yield remark(
-      'impossible-value',
-      'error',
-      `${plan.guide.label}: ${field.text} is outside what is possible, ${possible[0]} to ${possible[1]}${unit}. Was another unit or field meant?`,
-      field,
+    state.remarks.push(
+      remark(
+        'impossible-value',
+        'error',
+        `${plan.guide.label}: ${field.text} is outside what is possible, ${possible[0]} to ${possible[1]}${unit}. Was another unit or field meant?`,
+        field,
+      ),
     );
   }
   if (node.style !== 'plain') return;
   if (plan.notation.name === 'identifier' && changedByOthers(node.text)) {
-    yield {
+    state.remarks.push({
       ...remark(
         'identifier-without-quotes',
         'warning',
@@ -33,19 +30,19 @@ export function* remarkOnValue(
       fixes: [
         { title: `Put "${node.text}" in quotes`, safety: 'safe', edits: [{ span: node.span, text: `"${node.text}"` }] },
       ],
-    };
+    });
   }
   if (plan.guide.prose === true || plan.notation.name === 'identifier') {
     const cut = cutBehind(state, node);
     if (cut !== undefined) {
-      yield {
-        ...remark(
+      state.remarks.push(
+        remark(
           'text-cut-by-hash',
           'warning',
           `${plan.guide.label}: the text ends before “${cut}”, because “ #” begins a comment. If it belongs to the text, put the whole text in quotes.`,
           field,
         ),
-      };
+      );
     }
   }
 }

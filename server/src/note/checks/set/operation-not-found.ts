@@ -1,6 +1,6 @@
 import { nearest } from '@sideport/schemas';
 import { textCheck, type About } from '../check.ts';
-import { notesWithId } from '../../set/note-set.ts';
+import { notesWithId, type NoteFacts } from '../../set/note-set.ts';
 
 export const operationNotFound = textCheck({
   id: 'operation-not-found',
@@ -16,16 +16,17 @@ export const operationNotFound = textCheck({
           ? reading.note.amends
           : undefined;
     if (pointer === undefined || set === null || file === null || notesWithId(set, pointer.value).length > 0) return;
-    const near = nearest(
-      pointer.value,
-      set.facts.flatMap(({ id, record }) => (id === undefined || record !== 'operation' ? [] : [id])),
-    );
+    const near = nearest(pointer.value, operationsIn(set.facts));
     say({
       at: pointer,
       message: `Note: ${pointer.text} is not in this set.${near === undefined ? '' : ` Is ${near} meant?`}`,
     });
   },
 });
+
+function* operationsIn(facts: readonly NoteFacts[]): Generator<string> {
+  for (const { id, record } of facts) if (id !== undefined && record === 'operation') yield id;
+}
 
 export const aboutOperationNotFound: About = () => ({
   why: 'Without its operation a visit is compared with nothing and counted for nobody; the id may be mistyped.',

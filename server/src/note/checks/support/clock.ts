@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Field, Operation } from '@sideport/schemas';
 
 /** Minutes since midnight of a time of day. */
@@ -10,7 +11,7 @@ export interface TimedEvent {
   readonly at: Field<string>;
 }
 
-const known = new WeakMap<Operation, readonly TimedEvent[]>();
+const known = new Lately<Operation, readonly TimedEvent[]>();
 
 /** Recorded times in the order in which they have to follow each other. */
 export function timesOf(note: Operation): readonly TimedEvent[] {

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Operation } from '@sideport/schemas';
 import { readLabel } from '../../label/label.ts';
 import { labelValue, type LabelReading } from '../../label/reading.ts';
@@ -5,7 +6,7 @@ import { lastDayOf } from './dates.ts';
 
 type Lens = NonNullable<Operation['lens']>;
 
-const readings = new WeakMap<Lens, LabelReading>();
+const readings = new Lately<Lens, LabelReading>();
 const USUAL_YEAR = 2030;
 
 /** The labels read last: while a note is edited its label stays the same. */

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Field, Operation, Quantity, Site } from '@sideport/schemas';
 import { awayFromSquare, type Keratometry } from '../../calculations/keratometry/meridians.ts';
 import type { Site as SiteWord } from '../../calculations/position/site.ts';
@@ -9,7 +10,7 @@ import type { CheckContext } from '../check.ts';
 
 type Measured = NonNullable<Parameters<typeof corneaOf>[0]>;
 
-const corneas = new WeakMap<Measured, Cornea>();
+const corneas = new Lately<Measured, Cornea>();
 
 function corneaFrom(measured: Measured): Cornea {
   const known = corneas.get(measured);

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Operation, Place } from '@sideport/schemas';
 import type { CheckContext } from '../check.ts';
 import { dayOf, daysBetween, lastDayOf, later } from './dates.ts';
@@ -15,7 +16,7 @@ interface Dated {
   readonly inDoubt: boolean;
 }
 
-const known = new WeakMap<Operation, Dated>();
+const known = new Lately<Operation, Dated>();
 
 /** How the other dates of the note agree with that of the operation; those that do not are told once when there are several. */
 export function datesOf(note: Operation, context: CheckContext): Dated {

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import { textCheck, type Check, type CheckInfo } from '../check.ts';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import { joinTexts, matchesOf, type JoinedText, type TextToJoin, type Wording } from './joined-text.ts';
@@ -7,7 +8,7 @@ import { walk } from './values.ts';
 const OF_LENSES = ['udi', 'serial', 'lot', 'device-identifier'];
 export const COMMENT = 'a comment';
 
-const texts = new WeakMap<NoteReading, JoinedText>();
+const texts = new Lately<NoteReading, JoinedText>();
 
 /** Text in which people put names, numbers and placeholders: free words, references, comments. */
 export function wordsOf(reading: NoteReading): JoinedText {

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import { joinTexts, matchesOf, type JoinedText, type Wording } from './joined-text.ts';
@@ -28,8 +29,8 @@ export function mention(text: JoinedText, wording: Wording): Mention | undefined
   return undefined;
 }
 
-const all = new WeakMap<NoteReading, JoinedText>();
-const told = new WeakMap<NoteReading, JoinedText>();
+const all = new Lately<NoteReading, JoinedText>();
+const told = new Lately<NoteReading, JoinedText>();
 
 /** All free words of a note. */
 export function proseOf(reading: NoteReading): JoinedText {
@@ -51,7 +52,7 @@ function isNarrative({ field: { path } }: PlannedValue): boolean {
 }
 
 function made(
-  texts: WeakMap<NoteReading, JoinedText>,
+  texts: Lately<NoteReading, JoinedText>,
   reading: NoteReading,
   values: () => readonly PlannedValue[],
 ): JoinedText {

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { Field, Operation } from '@sideport/schemas';
 import { operationCheck, type Check, type CheckInfo } from '../check.ts';
 import { related } from './place.ts';
@@ -28,7 +29,7 @@ interface Sides {
   readonly eyeInDoubt: boolean;
 }
 
-const known = new WeakMap<Operation, Sides>();
+const known = new Lately<Operation, Sides>();
 
 export function sidesOf(note: Operation): Sides {
   const before = known.get(note);

@@ -1,3 +1,4 @@
+import { Lately } from '../../lately.ts';
 import type { ValuePlan } from '@sideport/schemas';
 import { planOfValue, type NoteReading, type ReadValue } from '../../reading/note-reading.ts';
 
@@ -14,7 +15,7 @@ export interface Walk {
   readonly limited: readonly PlannedValue[];
 }
 
-const walks = new WeakMap<NoteReading, Walk>();
+const walks = new Lately<NoteReading, Walk>();
 
 /** All values of a note: walked once, however many checks ask. */
 export function walk(reading: NoteReading): Walk {
