@@ -146,6 +146,15 @@ describe('a follow-up and its operation', () => {
     await agrees;
   });
 
+  it('leads from a remark to the line of the department file that it rests on', async () => {
+    const said = await editor.open(op, `${operation}  power: +21.7 D\n`);
+    const remark = said.find(({ code }) => code === 'power-not-made');
+    expect(remark?.relatedInformation?.[0]).toMatchObject({
+      message: 'in stock: -10.0 D to +30.0 D',
+      location: { uri: `${root}/sideport.yaml`, range: { start: { line: 18 } } },
+    });
+  });
+
   it('are checked together when only one of them is open', async () => {
     await editor.open(fu, followUp.replace('eye: left', 'eye: right'));
     await editor.until(fu, (checks) => checks.includes('visit-of-other-eye'));

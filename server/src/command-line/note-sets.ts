@@ -21,7 +21,8 @@ export type KnownFacts = (path: string) => NoteFacts | null | undefined;
  */
 export class NoteSets {
   readonly #world: World;
-  readonly #department: Department | null | undefined;
+  /** The department file that counts for every note: what it says, and its name. */
+  readonly #given: { readonly department: Department | null; readonly file: string } | undefined;
   readonly #known: KnownFacts;
   readonly #folders: SetFolders;
   readonly #sets = new Map<string, DiskSet>();
@@ -37,7 +38,7 @@ export class NoteSets {
     if (department === undefined) return;
     const file = resolve(world.folder, department);
     try {
-      this.#department = departmentIn(world.files.read(file));
+      this.#given = { department: departmentIn(world.files.read(file)), file: shownAs(file, world.folder) };
     } catch (error) {
       throw error instanceof FileProblem ? new FileProblem(`${department}: ${error.message}.`) : error;
     }
@@ -49,7 +50,8 @@ export class NoteSets {
     const set = this.#setOf(path === null ? folder : dirname(path));
     if (path !== null) set.keep(file, reading);
     return {
-      department: this.departmentAt(path === null ? folder : dirname(path)),
+      department: this.#given === undefined ? set.department : this.#given.department,
+      departmentFile: this.#given === undefined ? set.departmentFile : this.#given.file,
       set: path === null ? withNote(set, reading, file) : set,
       file,
       today: today(now()),
@@ -63,7 +65,7 @@ export class NoteSets {
 
   /** The department of notes in a folder. */
   departmentAt(folder: string): Department | null {
-    return this.#department === undefined ? this.#setOf(folder).department : this.#department;
+    return this.#given === undefined ? this.#setOf(folder).department : this.#given.department;
   }
 
   #setOf(folder: string): DiskSet {
@@ -101,6 +103,11 @@ export class DiskSet implements NoteSet {
   get department(): Department | null {
     if (!this.#at.hasDepartment) return null;
     return (this.#department ??= this.#readDepartment());
+  }
+
+  /** The name of the department file, as the notes are named; null without one. */
+  get departmentFile(): string | null {
+    return this.#at.hasDepartment ? shownAs(join(this.#at.folder, DEPARTMENT_FILE), this.#world.folder) : null;
   }
 
   get facts(): readonly NoteFacts[] {

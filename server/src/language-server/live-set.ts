@@ -75,7 +75,13 @@ export class LiveSet implements NoteSet {
     return isNews;
   }
 
+  /** The name of the department file within the set; null without one. */
+  get departmentFile(): string | null {
+    return this.departmentReading === undefined ? null : DEPARTMENT_FILE;
+  }
+
   open(file: string): NoteReading | undefined {
+    if (file === DEPARTMENT_FILE) return this.departmentReading;
     const note = this.#notes.get(file);
     if (note === undefined) return undefined;
     const open = this.#open.reading(note.uri);
@@ -86,6 +92,7 @@ export class LiveSet implements NoteSet {
   }
 
   uriOf(file: string): string | undefined {
+    if (file === DEPARTMENT_FILE) return this.departmentUri;
     return this.#notes.get(file)?.uri;
   }
 

@@ -109,6 +109,7 @@ export class NoteBook {
     return {
       dictation: dictated ? this.dictation : null,
       department: set?.department ?? null,
+      departmentFile: set?.departmentFile ?? null,
       set,
       file: set === null ? null : nameWithin(uri, set.root),
       today: this.#today(),
