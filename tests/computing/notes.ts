@@ -1,3 +1,4 @@
+import type { Path } from '@sideport/schemas';
 import { computeNote, type ComputedNote, type ComputedValue } from '../../server/src/note/computing/compute-note.ts';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
 import { contextOf } from '../../server/src/note/review.ts';
@@ -11,7 +12,7 @@ export interface Around {
 }
 
 /** Computes a note in its surroundings, as the editor and the command line do. */
-export function compute(text: string, around: Around = {}): ComputedNote {
+export function compute(text: string, around: Around = {}, beside?: Path): ComputedNote {
   const { files = {}, department, today = null } = around;
   const read = department === undefined ? undefined : readNote(department, 'department');
   const set: NoteSet = {
@@ -20,6 +21,7 @@ export function compute(text: string, around: Around = {}): ComputedNote {
   };
   return computeNote(
     contextOf(readNote(text), { department: read?.kind === 'department' ? read.note : null, set, today }),
+    beside,
   );
 }
 

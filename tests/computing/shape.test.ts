@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { computedValues } from '@sideport/schemas';
+import { computedValues, type Path } from '@sideport/schemas';
 import { describe, expect, test } from 'vitest';
 import { followUpValues, operationValues } from '../../server/src/note/computing/all-computed.ts';
+import type { ComputedNote } from '../../server/src/note/computing/computed.ts';
 import { inputsInWords } from '../../server/src/note/computing/inputs-in-words.ts';
+import { samePath } from '../../server/src/note/editing/explain.ts';
 import { compute, department, one, operation } from './notes.ts';
 
 const folder = 'samples/sound';
@@ -33,6 +35,16 @@ describe('names', () => {
 });
 
 describe.each(samples)('%s', (_name, text, { values, notComputed }) => {
+  test('what is asked for beside one place is what stands there among all', () => {
+    const around = { department: sampleDepartment, files, today: '2033-01-01' };
+    const at = (path: Path, all: ComputedNote) => ({
+      values: all.values.filter((value) => samePath(value.path, path)),
+      notComputed: all.notComputed.filter((each) => samePath(each.path, path)),
+    });
+    for (const path of [...values, ...notComputed].map((each) => each.path)) {
+      expect(at(path, compute(text, around, path))).toEqual(at(path, { values, notComputed }));
+    }
+  });
   test('what is computed is plain data, belongs to a place in the text and rests on something', () => {
     expect(JSON.parse(JSON.stringify(values))).toEqual(values);
     for (const value of values) {

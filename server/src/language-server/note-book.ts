@@ -1,3 +1,4 @@
+import type { Path } from '@sideport/schemas';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Around } from '../note/editing/around.ts';
 import { computeNote, type ComputedNote } from '../note/computing/compute-note.ts';
@@ -22,6 +23,8 @@ export interface OpenNote {
   readonly around: Around;
   /** Made when they are first asked for: a question right behind an edit does not wait for the checks. */
   readonly computed: ComputedNote;
+  /** The values that stand beside a place, perhaps with others; made sooner than all of them. */
+  computedBeside(path: Path): ComputedNote;
   readonly remarks: readonly Remark[];
 }
 
@@ -72,6 +75,9 @@ export class NoteBook {
       around: { reading: known.reading, surroundings },
       get computed() {
         return (made.computed ??= computeNote(contextOf(known.reading, surroundings)));
+      },
+      computedBeside(path) {
+        return made.computed ?? computeNote(contextOf(known.reading, surroundings), path);
       },
       get remarks() {
         return (made.remarks ??= remarksOf(known.reading, surroundings));

@@ -8,10 +8,11 @@ export function hover(server: Server): void {
   server.connection.onHover(
     forNote<HoverParams, Hover | null>(server, 'textDocument/hover', null, (note, { position }) => {
       const offset = note.lines.offsetAt(position);
-      const explanation = explainAt(note.reading, note.computed, offset);
+      const path = pathAt(note.reading.tree, note.reading.kind, offset);
+      const explanation = explainAt(note.reading, note.computedBeside(path), offset);
       if (explanation === undefined) return null;
       const { dictation } = note.around.surroundings;
-      const words = dictation?.wordsFor(note.reading, pathAt(note.reading.tree, note.reading.kind, offset));
+      const words = dictation?.wordsFor(note.reading, path);
       const whole = words === undefined ? explanation : { ...explanation, dictated: words };
       const markdown = server.can().markdownHover;
       return {

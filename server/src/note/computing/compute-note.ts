@@ -1,4 +1,4 @@
-import { computedValues, type ComputedName } from '@sideport/schemas';
+import { computedValues, type ComputedName, type Path } from '@sideport/schemas';
 import type { CheckContext } from '../checks/check.ts';
 import { widen } from '../reading/widen.ts';
 import { followUpValues, operationValues } from './all-computed.ts';
@@ -14,16 +14,26 @@ export type { ComputedNote, ComputedValue, NotComputed } from './computed.ts';
 
 const guides = new Map(computedValues.map((guide) => [guide.name, guide]));
 
-/** Computes everything that the recorded fields of a note allow. Never throws. */
-export function computeNote(context: CheckContext): ComputedNote {
+/**
+ * Computes everything that the recorded fields of a note allow. Never throws.
+ *
+ * @param beside only the values that stand beside this place are wanted, and not all of the others need be computed
+ */
+export function computeNote(context: CheckContext, beside?: Path): ComputedNote {
   const { reading, department, operation, today } = context;
   if (reading.kind === 'operation') {
     const facts = operationFacts(reading.note, { department, today, visits: () => visitsOf(context) });
-    return answered(operationValues, facts, reading.text);
+    return answered(near(operationValues, beside), facts, reading.text);
   }
   if (reading.kind === 'follow-up')
-    return answered(followUpValues, followUpFacts(reading.note, operation, department), reading.text);
+    return answered(near(followUpValues, beside), followUpFacts(reading.note, operation, department), reading.text);
   return { values: [], notComputed: [] };
+}
+
+function near<F>(definitions: readonly Definition<F>[], place: Path | undefined): readonly Definition<F>[] {
+  if (place === undefined) return definitions;
+  const section = String(place[0]);
+  return definitions.filter(({ beside }) => beside === undefined || beside.includes(section));
 }
 
 function visitsOf({ reading, set }: CheckContext): readonly string[] {

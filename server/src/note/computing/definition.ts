@@ -5,4 +5,6 @@ import type { Result } from './result.ts';
 export interface Definition<F> {
   readonly names: readonly ComputedName[];
   readonly compute: (facts: F) => readonly Result[];
+  /** The sections that its values can stand beside; said where they take long to compute. Nothing said: any place. */
+  readonly beside?: readonly string[];
 }

@@ -42,6 +42,7 @@ export const lensPowers: Definition<OperationFacts> = {
     ...formulaSlugs.flatMap((slug) => [`lens-power-${slug}`, `lens-power-${slug}-adjusted`] as const),
     'formula-spread',
   ],
+  beside: ['plan'],
   compute: (facts) => {
     const { note, plannedLens, target, spot } = facts;
     if (note.plan === undefined) return [];
@@ -113,6 +114,7 @@ export const predictedRefractions: Definition<OperationFacts> = {
   names: formulaSlugs.flatMap(
     (slug) => [`predicted-refraction-${slug}`, `predicted-refraction-${slug}-adjusted`] as const,
   ),
+  beside: ['plan', 'lens'],
   compute: (facts) => {
     const { note, plannedLens, implantedLens, aphakic } = facts;
     const planned = note.plan?.lens?.power;

@@ -113,6 +113,7 @@ export const toricLenses: Definition<OperationFacts> = {
     'lens-rotation',
     'rotation-effect',
   ],
+  beside: ['plan', 'lens'],
   compute: (facts) => {
     const { note, plannedLens, implantedLens, aphakic } = facts;
     const planned = note.plan?.lens;
