@@ -67,15 +67,13 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const said = new Map<string, string>();
   const reviews = latestWins<string>(runtime.later, (uri) => attemptSteps('review', log, publishing(uri)));
 
-  /** Reads, computes and checks a note, then says what is to be said; a question is let in between the steps. */
+  /** Reads a note, then checks it and says what is to be said; a question is let in between the steps. */
   function* publishing(uri: string, onlyNews = false): Generator<void, void> {
     // First what the others know of it, so that no review is made from what it said before.
     const reading = notes.reading(uri);
     const set = notes.sets?.of(uri) ?? null;
     if (dictation.isMissingFor(reading)) void loadDictation();
     if (reading !== undefined && set?.noteChanged(uri, reading) === true) tellOthers(uri, set);
-    yield;
-    notes.compute(uri);
     yield;
     const note = notes.note(uri);
     if (note === undefined) return;
@@ -84,6 +82,9 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     if (!onlyNews || said.get(uri) !== words)
       void connection.sendDiagnostics({ uri, version: note.version, diagnostics });
     said.set(uri, words);
+    yield;
+    // Editors ask next for what stands beside the lines.
+    notes.compute(uri);
   }
 
   /** Notes with a dictation are checked again once it is understood. */
