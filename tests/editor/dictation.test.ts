@@ -32,16 +32,18 @@ test('what was dictated is written as proposals, which are confirmed and decline
 
   await window.goToEndOf('power: +21 D');
   await window.act('Confirm this value');
-  await window.line('power: +21 D').waitFor();
+  await window.line('“plus twenty one”').waitFor({ state: 'hidden' });
   expect(await window.saved()).toBe(written.replace(' # proposed from the dictation: “plus twenty one”', ''));
 
   await window.goToEndOf('placed: capsular bag');
   await window.act('Decline this proposal');
+  await window.line('placed:').waitFor({ state: 'hidden' });
   const declined = await window.saved();
   expect(declined).not.toContain('placed:');
   expect(declined).toContain('  power: +21 D\n');
 
   for (let back = 0; back < 2; back += 1) await window.page.keyboard.press('Control+Z', { delay: 200 });
+  await window.line('“plus twenty one”').waitFor();
   expect(await window.saved()).toBe(written);
   await window.close();
 });
