@@ -1,32 +1,19 @@
 // What all computed values of one operation cost together, as a share of parsing its text as YAML.
 //   node tests/speed/computed-values.mjs [rounds]
 // The goal is a quarter at most. A ratio within one run, so that it holds on any machine; nothing is asserted.
-import { readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { fileURLToPath } from 'node:url';
 import { parseDocument } from 'yaml';
+import { coreModule } from './core.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const bundle = join(root, 'node_modules/.cache/sideport/speed-computed-values.mjs');
-await build({
-  stdin: {
-    contents: `export { computeNote } from './server/src/note/computing/compute-note.ts';
+const { computeNote, readNote, contextOf } = await coreModule(
+  'computed-values',
+  `export { computeNote } from './server/src/note/computing/compute-note.ts';
 export { readNote } from './server/src/note/reading/read-note.ts';
 export { contextOf } from './server/src/note/review.ts';`,
-    resolveDir: root,
-    loader: 'ts',
-  },
-  outfile: bundle,
-  bundle: true,
-  platform: 'node',
-  format: 'esm',
-  minify: true,
-  alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
-  logLevel: 'warning',
-});
-const { computeNote, readNote, contextOf } = await import(pathToFileURL(bundle).href);
-rmSync(bundle);
+);
 
 const rounds = Number(process.argv[2] ?? 400);
 const read = (name) => readFileSync(join(root, 'samples/sound', name), 'utf8');

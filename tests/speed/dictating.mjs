@@ -1,33 +1,20 @@
 // What a dictation of 400 words costs, as a ratio in one run.   node tests/speed/dictating.mjs [rounds]
 //  - words into values, against parseDocument of yaml's Node build on the note that they give: at most 5
-import { readFileSync, readdirSync, rmSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { fileURLToPath } from 'node:url';
 import { parseDocument } from 'yaml';
+import { coreModule } from './core.mjs';
 import { best } from './measured.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const bundle = join(root, 'node_modules/.cache/sideport/speed-dictating.mjs');
-await build({
-  stdin: {
-    contents: `export { dictate } from './server/src/note/dictation/dictate.ts';
+const { dictate, noteFromDictation, readNote, speak } = await coreModule(
+  'dictating',
+  `export { dictate } from './server/src/note/dictation/dictate.ts';
 export { noteFromDictation } from './server/src/note/dictation/placing.ts';
 export { speak } from './server/src/note/dictation/speak.ts';
 export { readNote } from './server/src/note/reading/read-note.ts';`,
-    resolveDir: root,
-    loader: 'ts',
-  },
-  outfile: bundle,
-  bundle: true,
-  platform: 'node',
-  format: 'esm',
-  minify: true,
-  alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
-  logLevel: 'warning',
-});
-const { dictate, noteFromDictation, readNote, speak } = await import(pathToFileURL(bundle).href);
-rmSync(bundle);
+);
 
 /** @param {bigint} since */
 const milliseconds = (since) => Number(process.hrtime.bigint() - since) / 1e6;

@@ -3,32 +3,19 @@
 //  - reading alone, the checks alone (at most 0.3) and the computed values alone (at most 0.25) against the same
 //  - `sideport check` on one note against a bare `node -e 0`: at most 2.0
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { fileURLToPath } from 'node:url';
 import { parseDocument } from 'yaml';
+import { coreModule } from './core.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const bundle = join(root, 'node_modules/.cache/sideport/speed-one-note.mjs');
-await build({
-  stdin: {
-    contents: `export { readNote } from './server/src/note/reading/read-note.ts';
+const { readNote, reviewNote, remarksOf, contextOf, computeNote } = await coreModule(
+  'one-note',
+  `export { readNote } from './server/src/note/reading/read-note.ts';
 export { reviewNote, remarksOf, contextOf } from './server/src/note/review.ts';
 export { computeNote } from './server/src/note/computing/compute-note.ts';`,
-    resolveDir: root,
-    loader: 'ts',
-  },
-  outfile: bundle,
-  bundle: true,
-  platform: 'node',
-  format: 'esm',
-  minify: true,
-  alias: { yaml: join(root, 'node_modules/yaml/browser/index.js') },
-  logLevel: 'warning',
-});
-const { readNote, reviewNote, remarksOf, contextOf, computeNote } = await import(pathToFileURL(bundle).href);
-rmSync(bundle);
+);
 
 const rounds = Number(process.argv[2] ?? 400);
 const file = join(root, 'samples/sound/long-eye-ring.opnote.yaml');
