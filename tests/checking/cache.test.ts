@@ -1,10 +1,21 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import { contentHash } from '../../server/src/command-line/checking/content-hash.ts';
 import { makeYear } from '../../tools/year/make-year.ts';
 import { MemoryFiles, run } from './memory-world.ts';
 
-class CountedFiles extends MemoryFiles {
+const NOTES_CACHE = '/notes/.sideport-cache/check.ndjson';
+const RUN_CACHE = '/notes/.sideport-cache/run.json';
+
+class CachedFiles extends MemoryFiles {
   get cached(): string {
-    return this.content.get('/notes/.sideport-cache/check.ndjson') ?? '';
+    return this.content.get(NOTES_CACHE) ?? '';
+  }
+
+  /** Changes what a file of the cache says, with a sum that fits. */
+  tamper(file: string, change: (body: string) => string): void {
+    const [header = '', key = '', , ...lines] = (this.content.get(file) ?? '').split('\n');
+    const body = change(lines.join('\n'));
+    this.write(file, [header, key, contentHash(body), body].join('\n'));
   }
 }
 
@@ -13,11 +24,11 @@ const OPERATION = Object.keys(YEAR).find((file) => file.includes('OP-')) ?? '';
 const FOLLOW_UP = Object.keys(YEAR).find((file) => file.includes('FU-')) ?? '';
 const CHECK = ['check', '.', '--format', 'json', '--fail-on', 'never'];
 
-let files: CountedFiles;
+let files: CachedFiles;
 let program: string;
 
 beforeEach(() => {
-  files = new CountedFiles(YEAR);
+  files = new CachedFiles(YEAR);
   program = 'build 1';
 });
 
@@ -32,9 +43,21 @@ describe('the cache', () => {
     expect(kept.split('\n').length).toBeGreaterThan(60);
     const second = await check();
     expect(second.out).toBe(first.out);
-    // Proof that it is used: a report that was tampered with comes back.
-    files.write('/notes/.sideport-cache/check.ndjson', kept.replaceAll('"severity":"error"', '"severity":"info"'));
-    expect((await check()).out).not.toBe(first.out);
+  });
+
+  test.each([
+    ['a run over the same files', RUN_CACHE, () => undefined],
+    [
+      'the notes that are the same',
+      NOTES_CACHE,
+      () => files.write(`/notes/${OPERATION}`, `${YEAR[OPERATION] ?? ''}# a comment\n`),
+    ],
+  ] as const)('is used for %s', async (_what, file, change) => {
+    await check();
+    files.tamper(file, (body) => body.replaceAll('"severity":"error"', '"severity":"info"'));
+    change();
+    const severities = (out: string): number => out.split('"severity": "error"').length;
+    expect(severities((await check()).out)).toBeLessThan(severities((await check(['--no-cache'])).out));
   });
 
   test('hides itself from version control', async () => {
@@ -63,14 +86,18 @@ describe('the cache', () => {
     ],
     ['the department file went', () => files.content.delete('/notes/sideport.yaml')],
     ['another build runs', () => void (program = 'build 2')],
-    [
-      'the cache was cut off in the middle',
-      () => files.write('/notes/.sideport-cache/check.ndjson', files.cached.slice(0, files.cached.length / 2)),
-    ],
-    [
-      'the cache holds nonsense',
-      () => files.write('/notes/.sideport-cache/check.ndjson', files.cached.replaceAll('{"', '{')),
-    ],
+    ...[NOTES_CACHE, RUN_CACHE].flatMap((file): [string, () => void][] => {
+      const text = (): string => {
+        if (file === NOTES_CACHE) files.content.delete(RUN_CACHE);
+        return files.content.get(file) ?? '';
+      };
+      return [
+        [`${file} was cut off in the middle`, () => files.write(file, text().slice(0, text().length / 2))],
+        [`${file} holds nonsense`, () => files.write(file, text().replaceAll('{"', '{'))],
+        [`one letter of ${file} is another`, () => files.write(file, text().replace('"severity":"e', '"severity":"E'))],
+        [`${file} went`, () => text() && files.content.delete(file)],
+      ];
+    }),
   ])('is right after %s', async (_what, change) => {
     await check();
     change();

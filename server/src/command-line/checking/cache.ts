@@ -1,14 +1,13 @@
 import { join } from 'node:path';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
-import type { NoteFacts } from '../../note/set/note-set.ts';
-import { FileProblem, type Files } from '../world.ts';
+import type { Files } from '../world.ts';
 import type { Opened } from './checker.ts';
+import { readKept, writeKept, type KeptFile } from './kept-file.ts';
 import type { ResultKey } from './result-keys.ts';
 
 /** The folder of the cache, in the folder where the command runs. */
 export const CACHE_FOLDER = '.sideport-cache';
 const CACHE_FILE = 'check.ndjson';
-const HEADER = 'sideport check cache, form 2';
 /** What was not used in a run is kept for the next one up to this many times what was used. */
 const SPARE = 4;
 
@@ -17,26 +16,14 @@ export interface CachedResult {
   readonly opened: readonly Opened[];
 }
 
-type Line =
-  | { readonly facts: true; readonly value: Omit<NoteFacts, 'file'> | null }
-  | { readonly result: true; readonly value: CachedResult };
-
-function parsed(line: string): Line | undefined {
-  try {
-    const value: unknown = JSON.parse(line);
-    return typeof value === 'object' && value !== null && 'value' in value ? (value as Line) : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
 /**
  * What earlier runs found out, by content: a result counts only while the program, the note, its department file, the
- * facts of its set, the day and every note that was opened for it are the same. What cannot be read is done again.
+ * facts of its set, the day and every note that was opened for it are the same. A file that is not as it was written
+ * counts for nothing: all is done again.
  */
 export class CheckCache {
   readonly #files: Files;
-  readonly #path: string;
+  readonly #file: KeptFile;
   readonly #program: string;
   readonly #old = new Map<string, string>();
   readonly #used = new Map<string, string>();
@@ -44,68 +31,55 @@ export class CheckCache {
 
   constructor(files: Files, folder: string, program: string) {
     this.#files = files;
-    this.#path = join(folder, CACHE_FOLDER, CACHE_FILE);
+    this.#file = { path: join(folder, CACHE_FOLDER, CACHE_FILE), header: 'sideport check cache, form 3' };
     this.#program = program;
     this.#load();
   }
 
-  facts(textHash: string, file: string): NoteFacts | null | undefined {
-    const line = this.#take(`facts ${textHash}`);
-    if (line === undefined || !('facts' in line)) return undefined;
-    return line.value === null ? null : { ...line.value, file };
+  /** The facts of a text without the name of its file, as they are written. */
+  facts(textHash: string): string | undefined {
+    return this.#take(`facts ${textHash}`);
   }
 
-  keepFacts(textHash: string, facts: NoteFacts | null): void {
-    const { file: _file, ...value } = facts ?? { file: '' };
-    this.#put(`facts ${textHash}`, { facts: true, value: facts === null ? null : value } as Line);
+  keepFacts(textHash: string, written: string): void {
+    this.#put(`facts ${textHash}`, written);
   }
 
   result(key: ResultKey): CachedResult | undefined {
-    const line = this.#take(nameOf(key));
-    return line !== undefined && 'result' in line ? line.value : undefined;
+    const written = this.#take(nameOf(key));
+    return written === undefined ? undefined : (JSON.parse(written) as CachedResult);
   }
 
   keepResult(key: ResultKey, value: CachedResult): void {
-    this.#put(nameOf(key), { result: true, value });
+    this.#put(nameOf(key), JSON.stringify(value));
   }
 
-  /** Writes what this run used and made. A folder that may not be written to is no fault: the next run does it again. */
+  /** Writes what this run used and made. */
   save(): void {
     if (!this.#changed) return;
     const spare = [...this.#old].filter(([key]) => !this.#used.has(key)).slice(0, SPARE * this.#used.size);
-    const lines = [...this.#used, ...spare].map(([key, line]) => `${key}\t${line}`);
-    try {
-      // Whatever keeps the notes under version control must not take the cache in.
-      this.#files.write(join(this.#path, '..', '.gitignore'), '*\n');
-      this.#files.write(this.#path, `${[HEADER, this.#program, ...lines].join('\n')}\n`);
-    } catch (error) {
-      if (!(error instanceof FileProblem)) throw error;
-    }
+    const lines = [...this.#used, ...spare].map(([key, written]) => `${key}\t${written}\n`).join('');
+    writeKept(this.#files, this.#file, this.#program, lines);
   }
 
   #load(): void {
-    if (this.#files.kind(this.#path) !== 'file') return;
-    try {
-      const [header, program, ...lines] = this.#files.read(this.#path).split('\n');
-      if (header !== HEADER || program !== this.#program) return;
-      for (const line of lines) {
-        const tab = line.indexOf('\t');
-        if (tab > 0) this.#old.set(line.slice(0, tab), line.slice(tab + 1));
-      }
-    } catch (error) {
-      if (!(error instanceof FileProblem)) throw error;
+    const lines = readKept(this.#files, this.#file, this.#program) ?? '';
+    for (let start = 0; start < lines.length;) {
+      const tab = lines.indexOf('\t', start);
+      const end = lines.indexOf('\n', tab);
+      this.#old.set(lines.slice(start, tab), lines.slice(tab + 1, end));
+      start = end + 1;
     }
   }
 
-  #take(key: string): Line | undefined {
-    const text = this.#used.get(key) ?? this.#old.get(key);
-    const line = text === undefined ? undefined : parsed(text);
-    if (text !== undefined && line !== undefined) this.#used.set(key, text);
-    return line;
+  #take(key: string): string | undefined {
+    const written = this.#used.get(key) ?? this.#old.get(key);
+    if (written !== undefined) this.#used.set(key, written);
+    return written;
   }
 
-  #put(key: string, line: Line): void {
-    this.#used.set(key, JSON.stringify(line));
+  #put(key: string, written: string): void {
+    this.#used.set(key, written);
     this.#changed = true;
   }
 }

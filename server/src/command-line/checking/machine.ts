@@ -27,7 +27,7 @@ export function machine(bundle: string): Required<Pick<World, 'workers' | 'git' 
       setFlagsFromString('--semi-space-growth-factor=1');
       setFlagsFromString('--no-allocation-site-pretenuring');
     },
-    program: () => contentHash(readFileSync(bundle, 'utf8')),
+    program: () => contentHash(readFileSync(bundle)),
     git: (words, folder) =>
       new Promise((resolve) => {
         const { execFile } = process.getBuiltinModule('node:child_process');

@@ -7,11 +7,17 @@ export interface Progress {
   readonly clear: () => void;
 }
 
-/** A count that rewrites its own line, on a terminal only. */
+/** A count that rewrites its own line, on a terminal only. The stream is opened when there is something to count. */
 export function showProgress(sink: Sink, done = 'checked'): Progress {
-  if (!sink.colour) return { show: () => undefined, clear: () => undefined };
+  let shown = false;
   return {
-    show: (count, of) => sink.write(`${CLEAR_LINE}${done} ${count} of ${of}`),
-    clear: () => sink.write(CLEAR_LINE),
+    show: (count, of) => {
+      if (!sink.colour) return;
+      shown = true;
+      sink.write(`${CLEAR_LINE}${done} ${count} of ${of}`);
+    },
+    clear: () => {
+      if (shown) sink.write(CLEAR_LINE);
+    },
   };
 }

@@ -2,9 +2,9 @@ import { dirname, join } from 'node:path';
 import { DEPARTMENT_FILE, isNoteName } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import type { SetFolder, SetFolders } from '../set-folders.ts';
-import type { FileFacts } from './checker.ts';
 import { contentHash } from './content-hash.ts';
 import type { Hashes } from './hashes.ts';
+import type { SetFacts } from './set-facts.ts';
 
 /** Everything a result depends on beside the notes opened while checking. */
 export interface ResultKey {
@@ -18,7 +18,7 @@ export interface ResultKey {
 
 interface Around {
   readonly sets: SetFolders;
-  readonly facts: readonly FileFacts[];
+  readonly facts: SetFacts;
   readonly hashes: Hashes;
   /** The department file that was named, absolute. */
   readonly given: string | undefined;
@@ -30,14 +30,15 @@ export function keysOf(
   inputs: readonly Input[],
   { sets, facts, hashes, given, day }: Around,
 ): readonly (ResultKey | undefined)[] {
-  const byPath = new Map(facts.map((one) => [one.path, one.facts]));
   const known = new Map<string, string>();
   const aroundOf = (set: SetFolder): string => {
     let around = known.get(set.folder);
     if (around === undefined) {
       const own = departmentFile(set, given);
-      const notes = sets.notesOf(set).map((path) => ordered(byPath.get(path) ?? null));
-      around = contentHash(JSON.stringify([own === null ? null : hashes.of(own), day, notes]));
+      const notes = sets
+        .notesOf(set)
+        .map((path) => `${JSON.stringify(path.slice(set.folder.length))} ${facts.writtenOf(path)}`);
+      around = contentHash([own === null ? '' : hashes.of(own), day, ...notes].join('\n'));
       known.set(set.folder, around);
     }
     return around;
@@ -47,13 +48,6 @@ export function keysOf(
     if (path === null || text === null) return undefined;
     return { text, file, around: isNoteName(path) ? aroundOf(sets.setAt(dirname(path))) : '' };
   });
-}
-
-/** The name of the file apart, so that facts from the cache and facts just read are written alike. */
-function ordered(facts: FileFacts['facts']): unknown {
-  if (facts === null) return null;
-  const { file, ...rest } = facts;
-  return [file, rest];
 }
 
 /** The department file that counts for a set; null without any. */
@@ -67,6 +61,7 @@ export function departmentFiles(
   sets: SetFolders,
   given: string | undefined,
 ): readonly string[] {
-  const files = inputs.map(({ path }) => (path === null ? null : departmentFile(sets.setAt(dirname(path)), given)));
+  const folders = new Set(inputs.flatMap(({ path }) => (path === null ? [] : [dirname(path)])));
+  const files = [...folders].map((folder) => departmentFile(sets.setAt(folder), given));
   return [...new Set(files.filter((file) => file !== null))];
 }

@@ -1,7 +1,6 @@
 import { resolve } from 'node:path';
 import { fails, sortReport } from '../../note/reports/report-input.ts';
 import { checkFormats } from '../check-formats.ts';
-import { changedInputs } from '../checking/changed.ts';
 import type { Outcome } from '../checking/check-many.ts';
 import { checkInputs, readJobs } from '../checking/check-inputs.ts';
 import { inShard, readShard } from '../checking/shard.ts';
@@ -76,7 +75,9 @@ async function checkPaths(paths: readonly string[], values: CheckValues, world: 
   const jobs = values.jobs === undefined ? undefined : readJobs(values.jobs);
   const { inputs: all, missing } = await findNotes(paths, world);
   const changed =
-    values['changed-since'] === undefined ? all : await changedInputs(all, values['changed-since'], world);
+    values['changed-since'] === undefined
+      ? all
+      : await (await import('../checking/changed.ts')).changedInputs(all, values['changed-since'], world);
   const inputs = shard === undefined ? changed : inShard(changed, shard);
   const outcome = await checkInputs(
     inputs,
