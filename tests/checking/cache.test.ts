@@ -45,14 +45,14 @@ describe('the cache', () => {
     expect(second.out).toBe(first.out);
   });
 
-  test.each([
+  test.each<[string, string, () => void]>([
     ['a run over the same files', RUN_CACHE, () => undefined],
     [
       'the notes that are the same',
       NOTES_CACHE,
       () => files.write(`/notes/${OPERATION}`, `${YEAR[OPERATION] ?? ''}# a comment\n`),
     ],
-  ] as const)('is used for %s', async (_what, file, change) => {
+  ])('is used for %s', async (_what, file, change) => {
     await check();
     files.tamper(file, (body) => body.replaceAll('"severity":"error"', '"severity":"info"'));
     change();

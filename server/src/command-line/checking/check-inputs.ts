@@ -6,8 +6,8 @@ import { showProgress } from './progress.ts';
 
 /** From so many inputs on, cache and progress pay; a few notes are checked at once and leave nothing behind. */
 const MANY = 50;
-/** From so many inputs on, a second thread pays for its start. */
-const MANY_FOR_THREADS = 400;
+/** From so many inputs on, a second thread pays: it starts with code that is not compiled yet. */
+const MANY_FOR_THREADS = 3000;
 const MOST_USUAL_THREADS = 4;
 
 export interface InputOptions {

@@ -36,11 +36,14 @@ async function perform(task: Task): Promise<Answer> {
   }
 }
 
+let before: Promise<unknown> = Promise.resolve();
 parentPort?.on('message', (task: Task) => {
-  perform(task).then(
-    (answer) => parentPort?.postMessage(answer),
-    // Only the kind of the error leaves: its words could hold what a note says.
-    (error: unknown) =>
-      parentPort?.postMessage({ answer: 'failed', kind: error instanceof Error ? error.name : typeof error }),
-  );
+  before = before
+    .then(() => perform(task))
+    .then(
+      (answer) => parentPort?.postMessage(answer),
+      // Only the kind of the error leaves: its words could hold what a note says.
+      (error: unknown) =>
+        parentPort?.postMessage({ answer: 'failed', kind: error instanceof Error ? error.name : typeof error }),
+    );
 });

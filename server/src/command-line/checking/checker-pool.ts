@@ -37,9 +37,9 @@ export class CheckerPool {
       compares,
       ...(department !== undefined && { department }),
     };
-    if (workers !== undefined && jobs > 1) return Array.from({ length: jobs }, () => workers.start(start));
+    const others = workers === undefined ? [] : Array.from({ length: jobs - 1 }, () => workers.start(start));
     const { LocalChecker, noHash } = await import('./checker.ts');
     const { contentHash } = await import('./content-hash.ts');
-    return [new LocalChecker(this.#world, department, compares ? contentHash : noHash)];
+    return [...others, new LocalChecker(this.#world, department, compares ? contentHash : noHash)];
   }
 }

@@ -32,6 +32,8 @@ export type Checked =
 
 /** Checks notes in batches, in this thread or another. Facts of a set are made once and handed to all checkers. */
 export interface Checker {
+  /** How many tasks it is given at a time, so that it need not wait for the next. */
+  readonly ahead: number;
   facts(paths: readonly string[]): Promise<readonly FileFacts[]>;
   /** From now on the sets are known to have these facts. */
   know(facts: readonly FileFacts[]): Promise<void>;
@@ -58,6 +60,7 @@ function kept(note: ReportedNote): ReportedNote {
 
 /** A checker in this thread. */
 export class LocalChecker implements Checker {
+  readonly ahead = 1;
   readonly #world: World;
   readonly #known = new Map<string, NoteFacts | null>();
   readonly #sets: NoteSets;

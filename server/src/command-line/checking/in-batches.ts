@@ -2,6 +2,9 @@ import type { Checker } from './checker.ts';
 
 const BATCH = 40;
 
+/** Lets the answers of other threads in. */
+const turn = (): Promise<void> => new Promise((resolve) => void setImmediate(resolve));
+
 /**
  * Does work on items with several checkers: each takes the next batch as soon as it has done one. The results stand
  * in the order of the items, whichever checker did them.
@@ -23,8 +26,9 @@ export async function inBatches<I, R>(
       results[at] = await work(checker, batch);
       finished += batch.length;
       done(finished);
+      await turn();
     }
   };
-  await Promise.all(checkers.map(takeAll));
+  await Promise.all(checkers.flatMap((checker) => Array.from({ length: checker.ahead }, () => takeAll(checker))));
   return results.flat();
 }

@@ -13,14 +13,32 @@ class WorkerFailure extends Error {
   }
 }
 
-/** A checker in a thread of its own; takes one task at a time. */
+interface Waiting {
+  readonly resolve: (answer: Answer) => void;
+  readonly reject: (reason: WorkerFailure) => void;
+}
+
+/** A checker in a thread of its own; it answers its tasks in their order. */
 export class WorkerChecker implements Checker {
+  readonly ahead = 2;
   readonly #worker: Worker;
+  readonly #waiting: Waiting[] = [];
+  /** Why the thread ended before it was asked to. */
+  #ended: WorkerFailure | undefined;
 
   constructor(program: string, start: WorkerStart) {
     // Loaded when a thread is wanted; most runs want none.
     const threads = process.getBuiltinModule('node:worker_threads');
     this.#worker = new threads.Worker(program, { workerData: start });
+    this.#worker.on('message', (answer: Answer) => {
+      const next = this.#waiting.shift();
+      if (answer.answer === 'failed') next?.reject(new WorkerFailure(answer.kind));
+      else next?.resolve(answer);
+    });
+    this.#worker.on('error', (error: Error) => {
+      this.#ended = new WorkerFailure(error.name);
+      for (const { reject } of this.#waiting.splice(0)) reject(this.#ended);
+    });
   }
 
   async facts(paths: readonly string[]): Promise<readonly FileFacts[]> {
@@ -43,21 +61,8 @@ export class WorkerChecker implements Checker {
 
   #ask(task: Task): Promise<Answer> {
     return new Promise((resolve, reject) => {
-      const end = (): void => {
-        this.#worker.off('message', onMessage);
-        this.#worker.off('error', onError);
-      };
-      const onMessage = (answer: Answer): void => {
-        end();
-        if (answer.answer === 'failed') reject(new WorkerFailure(answer.kind));
-        else resolve(answer);
-      };
-      const onError = (error: Error): void => {
-        end();
-        reject(new WorkerFailure(error.name));
-      };
-      this.#worker.on('message', onMessage);
-      this.#worker.on('error', onError);
+      if (this.#ended !== undefined) return reject(this.#ended);
+      this.#waiting.push({ resolve, reject });
       this.#worker.postMessage(task);
     });
   }
