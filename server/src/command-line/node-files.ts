@@ -41,23 +41,30 @@ export const nodeFiles: Files = {
 
 /** Pieces are gathered, because a system call for every line of a table would be slow. */
 const GATHERED = 1 << 16;
+/** Bytes that one UTF-16 unit can take in UTF-8. */
+const MOST_BYTES = 3;
 
 function writerOf(descriptor: number): FileWriter {
-  let waiting: Uint8Array[] = [];
+  const gathered = Buffer.allocUnsafe(GATHERED);
   let size = 0;
+  const put = (bytes: Uint8Array): void => {
+    for (let at = 0; at < bytes.length;) at += writeSync(descriptor, bytes, at);
+  };
   const flush = (): void => {
-    const all = Buffer.concat(waiting);
-    for (let at = 0; at < all.length;) at += writeSync(descriptor, all, at);
-    waiting = [];
+    put(gathered.subarray(0, size));
     size = 0;
   };
   return {
     write: (data) =>
       plainly(() => {
-        const bytes = typeof data === 'string' ? Buffer.from(data) : data;
-        waiting.push(bytes);
-        size += bytes.length;
-        if (size >= GATHERED) flush();
+        const most = typeof data === 'string' ? data.length * MOST_BYTES : data.length;
+        if (most > GATHERED - size) flush();
+        if (most > GATHERED) put(typeof data === 'string' ? Buffer.from(data) : data);
+        else if (typeof data === 'string') size += gathered.write(data, size);
+        else {
+          gathered.set(data, size);
+          size += data.length;
+        }
       }),
     close: () =>
       plainly(() => {

@@ -1,5 +1,5 @@
 import { RemovalCount } from '../../note/deidentify/removal.ts';
-import type { LeavingDates } from '../../note/export/leaving.ts';
+import type { Leaving, LeavingDates } from '../../note/export/leaving.ts';
 import { defineCommand } from '../command.ts';
 import { codeOptions, codesFromMemory, unconfirmedCodes } from '../exporting/code-options.ts';
 import { leavingRecords } from '../exporting/gather.ts';
@@ -48,8 +48,9 @@ const options = {
 export const exportNotes = defineCommand({
   operands: 'PATH...',
   about:
-    'Writes notes as data: JSON, JSON Lines (ndjson), tables (csv, parquet) or FHIR R4 documents, in the order of their\n' +
-    'ids, decimals as written. Tables and FHIR files go into a folder. Codes are suggestions for a coder to confirm.',
+    'Writes notes as data: JSON, JSON Lines (ndjson), tables (csv, parquet) or FHIR R4 documents, operations in the order\n' +
+    'of their ids, each followed by its follow-ups and amendments; decimals as written. Tables and FHIR files go into a\n' +
+    'folder. Codes are suggestions for a coder to confirm.',
   options,
   run: async ({ values, paths }, world) => {
     if (paths.length === 0) throw new WrongUse('Say which notes to export: sideport export PATH...');
@@ -90,7 +91,9 @@ export const exportNotes = defineCommand({
     const problems = [...missing];
     const leavingOptions = { ...(codes ? { codes } : {}), ...(deidentify ? { deidentify } : {}) };
     const fromMemory = new Set<string>();
-    for await (const record of leavingRecords({ inputs, sets, options: leavingOptions, removed, problems }, world)) {
+    const leavesOut = (kind: Leaving['kind']): boolean => writer.leavesOut?.(kind) ?? false;
+    const gathering = { inputs, sets, options: leavingOptions, leavesOut, removed, problems };
+    for await (const record of leavingRecords(gathering, world)) {
       writer.add(record);
       for (const code of codesFromMemory(record.leaving)) fromMemory.add(code);
     }

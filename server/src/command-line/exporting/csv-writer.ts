@@ -50,7 +50,7 @@ export function csvOperationsWriter(
     `Only the table of operations was written. Name a folder for the others (${others.join(', ')}): --output FOLDER.`,
   ];
   return operations
-    ? { ...oneTable(operations, file, settings), remarks }
+    ? { ...oneTable(operations, file, settings), leavesOut: (kind) => kind !== 'operation', remarks }
     : { add: () => undefined, finish: () => file.close(), remarks };
 }
 

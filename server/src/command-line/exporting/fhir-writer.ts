@@ -1,12 +1,10 @@
-import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { jsonText } from '../../note/export/json-text.ts';
 import { documentBundle } from '../../note/fhir/document-bundle.ts';
 import { operationProse } from '../../note/prose/operation-prose.ts';
+import { contentHash } from '../checking/content-hash.ts';
 import type { FileWriter, Files } from '../world.ts';
 import type { RecordWriter } from './record-writer.ts';
-
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /**
  * Each operation as one FHIR document.
@@ -18,14 +16,16 @@ function fhirWriter(made: string, write: (json: string, number: number) => void,
   let number = 0;
   let others = 0;
   return {
+    leavesOut: (kind) => {
+      if (kind === 'operation') return false;
+      others += 1;
+      return true;
+    },
     add: ({ file, leaving, unread }) => {
-      if (leaving.kind !== 'operation') {
-        others += 1;
-        return;
-      }
+      if (leaving.kind !== 'operation') return;
       const computed = { values: leaving.computed, notComputed: [] };
       const prose = operationProse(leaving.note, { computed, amendments: leaving.amendments, unread });
-      const bundle = documentBundle(leaving, { prose, made, hash: sha256 });
+      const bundle = documentBundle(leaving, { prose, made, hash: contentHash });
       if ('because' in bundle) {
         problems.push(`${file}: it was left out: ${bundle.because}.`);
         return;

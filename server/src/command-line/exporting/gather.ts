@@ -1,7 +1,11 @@
 import { computeNote } from '../../note/computing/compute-note.ts';
 import type { RemovalCount } from '../../note/deidentify/removal.ts';
 import { leave, type LeavingOptions } from '../../note/export/leave.ts';
+import type { NoteFacts } from '../../note/set/note-set.ts';
+import type { Leaving } from '../../note/export/leaving.ts';
+import type { NoteReading } from '../../note/reading/note-reading.ts';
 import { readNote } from '../../note/reading/read-note.ts';
+import { compareText } from '../../note/reports/report-input.ts';
 import { contextOf } from '../../note/review.ts';
 import { isDepartmentName } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
@@ -14,26 +18,32 @@ export interface Gathering {
   readonly inputs: readonly Input[];
   readonly sets: NoteSets;
   readonly options: LeavingOptions;
+  /** Whether records of a kind are left out; asked once for each. */
+  readonly leavesOut: (kind: Leaving['kind']) => boolean;
   readonly removed: RemovalCount;
   /** Sentences about files that could not be read. */
   readonly problems: string[];
 }
 
-/** Every note in the order of the note ids, read one at a time. */
+/** Every operation in the order of the ids, followed by what belongs to it, read one at a time. */
 export async function* leavingRecords(
-  { inputs, sets, options, removed, problems }: Gathering,
+  { inputs, sets, options, leavesOut, removed, problems }: Gathering,
   world: World,
 ): AsyncGenerator<LeavingRecord> {
   for (const input of await inOrder(inputs, sets, world)) {
     const text = await readOrSay(input, world, problems);
     if (text === undefined) continue;
     const reading = readNote(text);
+    if (isRecord(reading) && leavesOut(reading.kind)) continue;
     const around = sets.around(input, reading);
     const leaving = leave(reading, computeNote(contextOf(reading, around)), around.set, options, removed);
     if (leaving === undefined) problems.push(`${input.file}: this is not a note. sideport check says why.`);
     else yield { file: input.file, leaving, unread: reading.remarks.filter(isError).length };
   }
 }
+
+const isRecord = (reading: NoteReading): reading is Extract<NoteReading, { readonly kind: Leaving['kind'] }> =>
+  reading.kind !== null && reading.kind !== 'department';
 
 const isError = ({ severity }: { readonly severity: string }): boolean => severity === 'error';
 
@@ -47,10 +57,22 @@ async function readOrSay(input: Input, world: World, problems: string[]): Promis
   }
 }
 
-/** Notes by their id; the sets know the ids of all their notes. Those without one come last, by file. */
+interface Place {
+  readonly id: string;
+  /** The id of the operation that the note belongs to in the end, its own for an operation. */
+  readonly operation: string;
+}
+
+/** Those without an id come last, by file. */
+const NOWHERE: Place = { id: '\uffff', operation: '\uffff' };
+
+/**
+ * Operations by their id, each followed by the notes that belong to it, by theirs: what was read for an operation is
+ * still at hand for its follow-ups. The sets know the ids of all their notes.
+ */
 async function inOrder(inputs: readonly Input[], sets: NoteSets, world: World): Promise<readonly Input[]> {
   const notes = inputs.filter(({ path }) => path === null || !isDepartmentName(path));
-  const ids = new Map<string, string>();
+  const places = new Map<string, Place>();
   const asked = new Set<string>();
   for (const input of notes) {
     if (input.path === null) continue;
@@ -59,11 +81,34 @@ async function inOrder(inputs: readonly Input[], sets: NoteSets, world: World): 
     asked.add(folder);
     const text = await readOrSay(input, world, []);
     if (text === undefined) continue;
-    for (const { file, id } of sets.around(input, readNote(text)).set.facts) if (id !== undefined) ids.set(file, id);
+    for (const [file, place] of placesOf(sets.around(input, readNote(text)).set.facts)) places.set(file, place);
   }
-  return notes.toSorted(
-    (a, b) => byText(ids.get(a.file) ?? '\uffff', ids.get(b.file) ?? '\uffff') || byText(a.file, b.file),
-  );
+  const placeOf = ({ file }: Input): Place => places.get(file) ?? NOWHERE;
+  return notes
+    .map((input) => ({ input, ...placeOf(input) }))
+    .toSorted(
+      (a, b) =>
+        compareText(a.operation, b.operation) ||
+        // The operation itself before what belongs to it.
+        Number(a.id !== a.operation) - Number(b.id !== b.operation) ||
+        compareText(a.id, b.id) ||
+        compareText(a.input.file, b.input.file),
+    )
+    .map(({ input }) => input);
 }
 
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+function placesOf(facts: readonly NoteFacts[]): ReadonlyMap<string, Place> {
+  const pointsTo = new Map(facts.flatMap(({ id, pointsTo: to }) => (id === undefined ? [] : [[id, to] as const])));
+  const operationOf = (id: string): string => {
+    const seen = new Set<string>();
+    let at = id;
+    for (let next = pointsTo.get(at); next !== undefined && !seen.has(next); next = pointsTo.get(at)) {
+      seen.add(next);
+      at = next;
+    }
+    return at;
+  };
+  return new Map(
+    facts.flatMap(({ file, id }) => (id === undefined ? [] : [[file, { id, operation: operationOf(id) }] as const])),
+  );
+}

@@ -12,6 +12,8 @@ export interface LeavingRecord {
 
 /** Takes records one by one, so that their number does not count. */
 export interface RecordWriter {
+  /** Asked once for each record before anything is made of it: whether it has no place in this form. */
+  leavesOut?(kind: Leaving['kind']): boolean;
   add(record: LeavingRecord): void;
   finish(): void;
   /** Sentences for the person who exports: what was written, and what has no place in this form. */

@@ -89,8 +89,8 @@ function derived(values: readonly ComputedValue[], removed: RemovalCount | undef
   if (capped) removed.add('age', 'age capped');
   return {
     ...(typeof age === 'number' ? { ageYears: String(capped ? AGE_CAP : age) } : {}),
-    ...(typeof duration === 'number' ? { durationMinutes: String(duration) } : {}),
     ...(typeof rupture === 'boolean' ? { capsuleRupture: rupture } : {}),
+    ...(typeof duration === 'number' ? { durationMinutes: String(duration) } : {}),
   };
 }
 

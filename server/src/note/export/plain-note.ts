@@ -1,4 +1,5 @@
 import type { Field, GroupPlan, Plan, Quantity, ValuePlan } from '@sideport/schemas';
+import { compareText } from '../reports/report-input.ts';
 import type { Json } from './json-text.ts';
 import { isField, isGroup, isList, type Group } from './members.ts';
 import { amountOf, decimalsOf, tidyText } from './written-value.ts';
@@ -7,11 +8,12 @@ export type PlainNote = Readonly<Record<string, Json>>;
 
 /**
  * A record of a note as plain data under the note's own field names. Numbers are text, as written; a field that
- * says why it has no value is `{"said": "none"}`; a field that is not there is left out.
+ * says why it has no value is `{"said": "none"}`; a field that is not there is left out. All keys stand in the order
+ * of their UTF-16 units, as the canonical form of JSON has them.
  */
 export function plainNote(note: Group, plan: GroupPlan): PlainNote {
   const result: Record<string, Json> = {};
-  for (const [key, field] of plan.fields) {
+  for (const [key, field] of fieldsInOrder(plan)) {
     const member = note[key];
     const word = note.$.said[key]?.word;
     const plain = member === undefined ? undefined : plainMember(member, field);
@@ -19,6 +21,17 @@ export function plainNote(note: Group, plan: GroupPlan): PlainNote {
     else if (word !== undefined) result[key] = { said: word };
   }
   return result;
+}
+
+const inOrder = new WeakMap<GroupPlan, readonly (readonly [string, Plan])[]>();
+
+function fieldsInOrder(plan: GroupPlan): readonly (readonly [string, Plan])[] {
+  let fields = inOrder.get(plan);
+  if (fields === undefined) {
+    fields = [...plan.fields].toSorted(([a], [b]) => compareText(a, b));
+    inOrder.set(plan, fields);
+  }
+  return fields;
 }
 
 function plainMember(member: unknown, plan: Plan): Json | undefined {
@@ -34,9 +47,9 @@ function plainValue(field: Field<unknown>, { notation }: ValuePlan): Json {
   if (typeof value === 'boolean' || typeof value === 'string') return value;
   if (typeof value === 'number') return String(value);
   if (isQuantity(value)) {
-    return value.unit === '' ? { value: amountOf(value) } : { value: amountOf(value), unit: value.unit };
+    return value.unit === '' ? { value: amountOf(value) } : { unit: value.unit, value: amountOf(value) };
   }
-  return { written: tidyText(field, notation), ...parts(value, decimalsOf(field.text)) };
+  return parts({ ...(value as object), written: tidyText(field, notation) }, decimalsOf(field.text));
 }
 
 function isQuantity(value: unknown): value is Quantity {
@@ -47,7 +60,8 @@ function isQuantity(value: unknown): value is Quantity {
 function parts(value: unknown, typed: readonly string[]): Record<string, Json> {
   const result: Record<string, Json> = {};
   if (typeof value !== 'object' || value === null) return result;
-  for (const [name, member] of Object.entries(value)) {
+  for (const name of Object.keys(value).toSorted(byKey)) {
+    const member: unknown = value[name as keyof typeof value];
     const key = keyOf(name);
     if (typeof member === 'number') result[key] = typed.find((text) => Number(text) === member) ?? String(member);
     else if (typeof member === 'string' || typeof member === 'boolean' || member === null) result[key] = member;
@@ -67,3 +81,5 @@ function keyOf(name: string): string {
   }
   return key;
 }
+
+const byKey = (a: string, b: string): number => compareText(keyOf(a), keyOf(b));
