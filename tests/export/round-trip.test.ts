@@ -10,7 +10,17 @@ import { at, expectedColumns, operations, typedNotes } from './typed-note.ts';
 type Row = Readonly<Record<string, string>>;
 const csv = (folder: string, table: string): readonly Row[] =>
   parse(readFileSync(join(folder, `${table}.csv`)), { columns: true, bom: true });
-const ids = typedNotes.map((note) => String(note['id'])).toSorted();
+/** Operations by their ids, each followed by what points to it. */
+const ids = operations
+  .map((note) => String(note['id']))
+  .toSorted()
+  .flatMap((id) => [
+    id,
+    ...typedNotes
+      .filter((note) => (note['record'] === 'follow-up' ? note['operation'] : note['amends']) === id)
+      .map((note) => String(note['id']))
+      .toSorted(),
+  ]);
 const operationIds = operations.map((note) => String(note['id'])).toSorted();
 
 describe('tables', () => {
@@ -158,6 +168,7 @@ describe('JSON', () => {
             .trimEnd()
             .split('\n')
             .map((line) => JSON.parse(line) as { note: object });
+    expect(records).toHaveLength(typedNotes.length);
     expect(records.map(({ note }) => at(note, 'id'))).toEqual(ids);
     for (const typed of typedNotes) {
       const record = records.find(({ note }) => at(note, 'id') === typed['id']);

@@ -40,7 +40,7 @@ export const nodeFiles: Files = {
 };
 
 /** Pieces are gathered, because a system call for every line of a table would be slow. */
-const GATHERED = 1 << 16;
+const GATHERED = 1 << 18;
 /** Bytes that one UTF-16 unit can take in UTF-8. */
 const MOST_BYTES = 3;
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { ByteWriter, ParquetWriter, type Writer } from 'hyparquet-writer';
-import { parquetRow, parquetSchema, type ParquetValue } from '../../note/export/parquet-shape.ts';
+import { parquetSchema, parquetValue, type ParquetValue } from '../../note/export/parquet-shape.ts';
 import { dataPackage } from '../../note/export/table-schema.ts';
 import type { FilledTable } from '../../note/export/tables/all-tables.ts';
 import type { FileWriter, Files } from '../world.ts';
@@ -35,21 +35,26 @@ export function parquetWriter(
 
 function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWriter {
   const parquet = new ParquetWriter({ writer: bytesInto(file), schema: parquetSchema(table), createdBy: 'Sideport' });
-  let rows: Record<string, ParquetValue>[] = [];
+  const { columns } = table;
+  const empty = (): ParquetValue[][] => columns.map(() => []);
+  let data = empty();
+  const rows = (): number => data[0]?.length ?? 0;
   const flush = (): void => {
-    if (rows.length === 0) return;
-    const group = rows;
-    rows = [];
+    if (rows() === 0) return;
+    const group = data;
+    data = empty();
     // Writing into memory is done at once; the promise is only for writers that wait for a network.
     void parquet.write({
-      columnData: table.columns.map(({ name }) => ({ name, data: group.map((row) => row[name]) })),
+      columnData: columns.map(({ name }, index) => ({ name, data: group[index] ?? [] })),
       rowGroupSize: GROUP,
     });
   };
   return {
     add: ({ leaving }) => {
-      for (const cells of rowsOf(leaving)) rows.push(parquetRow(table, cells));
-      if (rows.length >= GROUP) flush();
+      for (const cells of rowsOf(leaving)) {
+        columns.forEach(({ type }, index) => data[index]?.push(parquetValue(cells[index], type)));
+      }
+      if (rows() >= GROUP) flush();
     },
     finish: () => {
       flush();

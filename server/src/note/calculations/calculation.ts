@@ -49,7 +49,7 @@ export interface Definition<I extends object, V> extends Omit<About, 'inputs' | 
 function isSound(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value);
   if (value === null || typeof value !== 'object') return true;
-  for (const inner of Object.values(value)) if (!isSound(inner)) return false;
+  for (const key in value) if (!isSound(value[key as keyof typeof value])) return false;
   return true;
 }
 

@@ -30,7 +30,9 @@ export function from<I extends Inputs, K extends Known<unknown>>(
   goOn: (values: ValuesOf<I>) => K,
 ): K | Refused {
   const values: Record<string, unknown> = {};
-  for (const [name, input] of Object.entries(inputs)) {
+  for (const name in inputs) {
+    const input: Known<unknown> | undefined = inputs[name];
+    if (input === undefined) continue;
     if (!input.ok) return input;
     values[name] = input.value;
   }

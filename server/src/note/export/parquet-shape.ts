@@ -1,5 +1,5 @@
 import type { SchemaElement } from 'hyparquet-writer';
-import type { Cell, Cells, ColumnType, Table } from './table.ts';
+import type { Cell, ColumnType, Table } from './table.ts';
 
 /** A value as a Parquet file holds it. */
 export type ParquetValue = string | number | boolean | Date | null;
@@ -24,14 +24,8 @@ export function parquetSchema(table: Table<never>): SchemaElement[] {
   ];
 }
 
-/** One row with each cell in the type of its column. */
-export function parquetRow(table: Table<never>, cells: Cells): Record<string, ParquetValue> {
-  return Object.fromEntries(
-    table.columns.map((column, index) => [column.name, parquetValue(cells[index], column.type)]),
-  );
-}
-
-function parquetValue(cell: Cell, type: ColumnType): ParquetValue {
+/** A cell in the type of its column. */
+export function parquetValue(cell: Cell, type: ColumnType): ParquetValue {
   if (cell === undefined) return null;
   if (type === 'number' || type === 'integer') return Number(cell);
   // A calendar date is a count of days; midnight UTC keeps it the same day everywhere.
