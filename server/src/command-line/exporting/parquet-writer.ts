@@ -6,8 +6,12 @@ import type { FilledTable } from '../../note/export/tables/all-tables.ts';
 import type { FileWriter, Files } from '../world.ts';
 import type { RecordWriter } from './record-writer.ts';
 
-/** Rows held before they are written as one group; the memory needed grows with this and not with the notes. */
-const GROUP = 1000;
+/**
+ * Rows held before they are written as one group, more of a narrow table; the memory needed grows with this and not
+ * with the notes.
+ */
+const LEAST_ROWS = 1000;
+const CELLS = 50_000;
 
 /** Each table as a Parquet file of its own in a folder, with a descriptor of all. */
 export function parquetWriter(
@@ -36,6 +40,7 @@ export function parquetWriter(
 function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWriter {
   const parquet = new ParquetWriter({ writer: bytesInto(file), schema: parquetSchema(table), createdBy: 'Sideport' });
   const { columns } = table;
+  const most = Math.max(LEAST_ROWS, Math.floor(CELLS / columns.length));
   const empty = (): ParquetValue[][] => columns.map(() => []);
   let data = empty();
   const rows = (): number => data[0]?.length ?? 0;
@@ -46,7 +51,7 @@ function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWrite
     // Writing into memory is done at once; the promise is only for writers that wait for a network.
     void parquet.write({
       columnData: columns.map(({ name }, index) => ({ name, data: group[index] ?? [] })),
-      rowGroupSize: GROUP,
+      rowGroupSize: group[0]?.length ?? 0,
     });
   };
   return {
@@ -54,7 +59,7 @@ function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWrite
       for (const cells of rowsOf(leaving)) {
         columns.forEach(({ type }, index) => data[index]?.push(parquetValue(cells[index], type)));
       }
-      if (rows() >= GROUP) flush();
+      if (rows() >= most) flush();
     },
     finish: () => {
       flush();

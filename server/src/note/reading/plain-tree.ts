@@ -108,7 +108,7 @@ class PlainReader {
     while (this.column === column && !this.isDash()) {
       const keySpan = this.keySpan();
       const key = keyOf(this.text.slice(keySpan.start, keySpan.end));
-      if (entries.some((entry) => entry.key === key)) throw new NotPlain();
+      for (const entry of entries) if (entry.key === key) throw new NotPlain();
       entries.push({ key, keySpan, value: this.valueBehind(this.colonBehind(keySpan.end) + 1, column, true) });
     }
     if (this.column > column || entries.length === 0) throw new NotPlain();
