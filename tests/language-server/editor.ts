@@ -50,6 +50,9 @@ interface Setting {
   readonly capabilities?: ClientCapabilities;
   readonly initializationOptions?: object;
   readonly folders?: readonly string[];
+  readonly practice?: number;
+  /** Called whenever the server puts work off. */
+  readonly onTurn?: () => void;
 }
 
 /** An editor that talks to the server through the protocol, for tests. */
@@ -79,7 +82,11 @@ export class TestEditor {
   static async inProcess(setting: Setting = {}): Promise<TestEditor> {
     const [up, down] = [new PassThrough(), new PassThrough()];
     const runtime: Runtime = {
-      later: (work) => void setImmediate(() => setImmediate(work)),
+      later: (work) => {
+        setting.onTurn?.();
+        setImmediate(() => setImmediate(work));
+      },
+      ...(setting.practice !== undefined && { practice: setting.practice }),
       files: memoryFiles(setting.files ?? {}),
       checkPages: async () => JSON.stringify(checkPages()),
       dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).dictation,

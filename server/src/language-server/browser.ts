@@ -1,5 +1,6 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import type { Dictation } from '../note/dictation/dictation.ts';
+import { ROUNDS_OF_PRACTICE } from './practice.ts';
 import { dateText } from './runtime.ts';
 import { startNoteServer } from './start-server.ts';
 
@@ -9,6 +10,7 @@ declare function importScripts(address: string): void;
 startNoteServer(createConnection(new BrowserMessageReader(self), new BrowserMessageWriter(self)), {
   // Two turns: a message that has arrived already is taken in between them.
   later: (work) => setTimeout(() => setTimeout(work, 0), 0),
+  practice: ROUNDS_OF_PRACTICE,
   dictation: async (address) => {
     if (address === null) return null;
     importScripts(address);

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { createConnection } from 'vscode-languageserver/node';
 import type { Dictation } from '../note/dictation/dictation.ts';
 import { diskFiles } from './disk-files.ts';
+import { ROUNDS_OF_PRACTICE } from './practice.ts';
 import { dateText } from './runtime.ts';
 import { startNoteServer } from './start-server.ts';
 
@@ -13,6 +14,7 @@ if (!process.argv.some((argument) => channels.test(argument))) process.argv.push
 startNoteServer(createConnection(), {
   // Two turns: a message that has arrived already is taken in between them.
   later: (work) => setImmediate(() => setImmediate(work)),
+  practice: ROUNDS_OF_PRACTICE,
   files: diskFiles,
   checkPages: () => readFile(join(__dirname, 'check-pages.json'), 'utf8'),
   dictation: async () => (require(join(__dirname, 'dictation.js')) as { readonly dictation: Dictation }).dictation,

@@ -4,6 +4,8 @@ import type { Later } from './latest-wins.ts';
 /** What the server needs from where it runs; a process and a web worker differ in nothing else. */
 export interface Runtime {
   readonly later: Later;
+  /** How often the first note is gone through while nobody asks for anything; see practice.ts. */
+  readonly practice?: number;
   /** Undefined where there is no disk: then the editor is asked, if it can answer. */
   readonly files?: SetFiles | undefined;
   /**

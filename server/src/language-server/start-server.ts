@@ -28,6 +28,7 @@ import type { LiveSet } from './live-set.ts';
 import { NoteBook } from './note-book.ts';
 import { NoteSets } from './note-sets.ts';
 import { OpenDocuments } from './open-documents.ts';
+import { Practice } from './practice.ts';
 import type { Runtime } from './runtime.ts';
 import { Settings } from './settings.ts';
 
@@ -51,6 +52,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const notes = new NoteBook(documents, runtime.today);
   const settings = new Settings(connection);
   const dictation = new DictationLoader(connection, runtime, () => can.files);
+  const practice = new Practice(runtime.practice ?? 0);
   let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
   const server: Server = {
     connection,
@@ -85,6 +87,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     yield;
     // Editors ask next for what stands beside the lines.
     notes.compute(uri);
+    if (!onlyNews) yield* practice.on(note);
   }
 
   /** Notes with a dictation are checked again once it is understood. */

@@ -31,8 +31,8 @@ export function computeNote(context: CheckContext, beside?: Path): ComputedNote 
 }
 
 function near<F>(definitions: readonly Definition<F>[], place: Path | undefined): readonly Definition<F>[] {
-  if (place === undefined) return definitions;
-  const section = String(place[0]);
+  const section = place?.[0];
+  if (typeof section !== 'string') return definitions;
   return definitions.filter(({ beside }) => beside === undefined || beside.includes(section));
 }
 

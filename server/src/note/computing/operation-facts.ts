@@ -13,6 +13,9 @@ import { expectedCornea, expectedInduced, type InducedExpectation } from './expe
 export type Incision = NonNullable<Operation['incisions']>['items'][number];
 export type LensSection = NonNullable<Operation['lens']>;
 
+/** Where a value stands that has no better place; see `spot`. */
+export const HEAD = ['eye', 'id', 'record'] as const;
+
 /** What the values of an operation are computed from, read once from the typed note and the department file. */
 export interface OperationFacts {
   readonly note: Operation;

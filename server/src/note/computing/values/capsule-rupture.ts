@@ -3,7 +3,7 @@ import { posteriorCapsuleRupture, type CapsuleFacts } from '../../calculations/e
 import { riskTerms, ruptureOdds, ruptureRisk } from '../../calculations/eye/rupture-risk.ts';
 import type { Definition } from '../definition.ts';
 import { from, type Known } from '../known.ts';
-import type { OperationFacts } from '../operation-facts.ts';
+import { HEAD, type OperationFacts } from '../operation-facts.ts';
 import { riskFactorsOf } from '../risk-factors.ts';
 import { result } from '../result.ts';
 import { ageOf } from './time.ts';
@@ -30,6 +30,7 @@ const fact = (value: boolean | null): Known<boolean | null> => ({ ok: true, valu
 /** The audit definition, from facts; a planned operation has none yet. */
 export const capsuleRupture: Definition<OperationFacts> = {
   names: ['posterior-capsule-rupture'],
+  beside: ['capsule-state', 'complications', ...HEAD],
   compute: ({ note, spot }) => {
     const state = note['capsule-state'];
     if (note.status?.value === 'planned' && state === undefined) return [];
@@ -47,6 +48,7 @@ export const capsuleRupture: Definition<OperationFacts> = {
 /** Risk of rupture by the model of 2009, from the factors that are recorded. */
 export const riskOfRupture: Definition<OperationFacts> = {
   names: ['rupture-risk', 'rupture-risk-odds'],
+  beside: ['difficulty', 'comorbidity', ...HEAD],
   compute: (facts) => {
     const { note, axialLength, spot } = facts;
     const age = ageOf(facts);

@@ -39,6 +39,7 @@ export const capsulotomyOnOptic: Definition<OperationFacts> = {
     'capsulotomy-overlap-centred',
     'capsulotomy-largest-offset',
   ],
+  beside: ['capsulotomy'],
   compute: (facts) => {
     const { note } = facts;
     const achieved = note.capsulotomy?.diameter;
@@ -78,6 +79,7 @@ export const capsulotomyOnOptic: Definition<OperationFacts> = {
 /** What a corneal mark encloses on the capsule, and the mark that the capsulotomy aimed at would need. */
 export const cornealMark: Definition<OperationFacts> = {
   names: ['capsulotomy-under-marker', 'marker-for-capsulotomy'],
+  beside: ['capsulotomy'],
   compute: ({ note, chamberDepth, cornea }) => {
     const { 'corneal-marker': marker, aimed } = note.capsulotomy ?? {};
     const eye = { 'chamber-depth': chamberDepth, 'mean-keratometry': cornea.usual.mean };

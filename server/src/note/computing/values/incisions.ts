@@ -1,13 +1,14 @@
 import { incisionMeridian } from '../../calculations/position/incision.ts';
 import { siteOfPosition } from '../../calculations/position/site.ts';
 import type { Definition } from '../definition.ts';
-import type { OperationFacts } from '../operation-facts.ts';
+import { HEAD, type OperationFacts } from '../operation-facts.ts';
 import { positionOfPlace } from '../positions.ts';
 import { result, spotOf, type Result } from '../result.ts';
 
 /** Position, meridian and word of every incision, the planned one included. */
 export const incisionPlaces: Definition<OperationFacts> = {
   names: ['incision-position', 'incision-meridian', 'incision-site'],
+  beside: ['incisions', 'plan'],
   compute: ({ note, eye, seat: seatTaken, plannedSeat }) => {
     const planned = note.plan?.incision?.at;
     const places = [planned, ...(note.incisions?.items ?? []).map((incision) => incision.at)];
@@ -31,6 +32,7 @@ export const incisionPlaces: Definition<OperationFacts> = {
 /** What the main incision is expected to do, from the surgeon's own centroid. */
 export const incisionEffect: Definition<OperationFacts> = {
   names: ['expected-induced-astigmatism', 'expected-corneal-astigmatism'],
+  beside: ['incisions', 'plan', ...HEAD],
   compute: ({ note, mainIncision, expectedInduced, expectedCornea, cornea, spot }) => {
     const at = mainIncision?.at ?? spot(note.incisions?.$, note.plan?.incision?.$, note.plan?.$);
     const inputs = {

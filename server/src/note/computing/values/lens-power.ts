@@ -136,6 +136,7 @@ export const predictedRefractions: Definition<OperationFacts> = {
 /** The print-out's prediction beside the one computed by the same formula. */
 export const printOutComparison: Definition<OperationFacts> = {
   names: ['prediction-difference'],
+  beside: ['plan'],
   compute: (facts) => {
     const plan = facts.note.plan;
     const slug = slugOf(plan?.['predicted-by']?.value);

@@ -5,7 +5,7 @@ import { overdueReviews, reviewDates, type WantedReview } from '../../calculatio
 import type { ComputedData } from '../computed.ts';
 import type { Definition } from '../definition.ts';
 import { from, type Known } from '../known.ts';
-import type { OperationFacts } from '../operation-facts.ts';
+import { HEAD, type OperationFacts } from '../operation-facts.ts';
 import { result, spotOf, type Result } from '../result.ts';
 
 /** Axial length from which an eye counts as long where the department does not say. */
@@ -42,6 +42,7 @@ export function wantedReviews(facts: OperationFacts): readonly WantedReview[] {
 /** Dates of the reviews of the note, of the department's schedule, and those that are overdue. */
 export const reviews: Definition<OperationFacts> = {
   names: ['review-date', 'review-dates', 'overdue-reviews'],
+  beside: ['reviews', 'date', ...HEAD],
   compute: (facts) => {
     const { note, date, today, visits, spot } = facts;
     const items = note.reviews?.items ?? [];

@@ -3,7 +3,7 @@ import { ageAtOperation } from '../../calculations/time/age.ts';
 import { operationDuration } from '../../calculations/time/duration.ts';
 import type { Definition } from '../definition.ts';
 import { from, known, valueOf } from '../known.ts';
-import type { OperationFacts } from '../operation-facts.ts';
+import { HEAD, type OperationFacts } from '../operation-facts.ts';
 import { result } from '../result.ts';
 
 /** Age on the day of the operation, from the year of birth. */
@@ -18,6 +18,7 @@ const minuteOfDay = (time: string): number => Number(time.slice(0, 2)) * 60 + Nu
 /** Age and duration. */
 export const ageAndDuration: Definition<OperationFacts> = {
   names: ['age-at-operation', 'operation-duration'],
+  beside: ['patient', 'finish', 'start', 'date', ...HEAD],
   compute: (facts) => {
     const { note, date, spot } = facts;
     const born = valueOf(note.patient?.born, 'the year of birth');
