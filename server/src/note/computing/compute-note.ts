@@ -4,6 +4,7 @@ import { widen } from '../reading/widen.ts';
 import { followUpValues, operationValues } from './all-computed.ts';
 import type { ComputedData, ComputedNote, ComputedValue, NotComputed } from './computed.ts';
 import type { Definition } from './definition.ts';
+import type { Source } from '../calculations/outcome.ts';
 import { display } from './display.ts';
 import { followUpFacts } from './follow-up-facts.ts';
 import { operationFacts } from './operation-facts.ts';
@@ -94,13 +95,25 @@ function valueOf(
     inputUnits: units,
     method,
     domain,
-    source: `${source.citation} (${source.status})`,
+    source: cited(source),
     path: at.path,
     span: widen(text, at.span),
     display: display(name, value, unit),
     inline: inline ?? guide?.inline ?? false,
     cautions: withoutRepeats(cautions),
   };
+}
+
+const citations = new WeakMap<Source, string>();
+
+/** A source in words, each made once: an export holds it many thousand times. */
+function cited(source: Source): string {
+  let words = citations.get(source);
+  if (words === undefined) {
+    words = `${source.citation} (${source.status})`;
+    citations.set(source, words);
+  }
+  return words;
 }
 
 /** One caution may come from several inputs; it is said once. */
