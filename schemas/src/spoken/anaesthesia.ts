@@ -23,7 +23,7 @@ export function anaesthesiaSpoken(): SpokenSection {
             said: [
               `topical ${anaesthesia}`,
               'topical',
-              `topical (anaesthetic|anaesthesia) drops`,
+              'topical (anaesthetic|anaesthesia) (drops|gel)',
               `${agents} (drops|gel)`,
               'anaesthetic drops [(only|alone)]',
               'drops (only|alone) for (anaesthesia|the anaesthetic)',
@@ -31,12 +31,15 @@ export function anaesthesiaSpoken(): SpokenSection {
               'drop anaesthesia',
             ],
           },
+          // Drops after the operation are topical too.
+          { value: 'topical', implied: true, said: ['topical drops'] },
           {
             value: 'intracameral',
             said: [
               `intra+cameral ${anaesthesia}`,
               `intra+cameral ${agents}`,
-              `[preservative free] ${agents} (intra+cameral|intra+camerally|into the anterior chamber)`,
+              `[preservative free] ${agents} [$was] [(injected|given|instilled|put|placed)] (intra+cameral|intra+camerally|into the [anterior] chamber)`,
+              '(intra+cameral|ic|i c) (la|l a|local)',
             ],
           },
           { value: 'intracameral', bound: true, said: ['intra+cameral', 'intra+camerally', 'ic', 'i c'] },
@@ -90,6 +93,7 @@ export function anaesthesiaSpoken(): SpokenSection {
               'general endotracheal anaesthesia',
             ],
           },
+          { value: 'general', bound: true, said: ['general'] },
           {
             value: 'sedation',
             said: [

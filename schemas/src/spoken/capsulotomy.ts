@@ -58,7 +58,9 @@ export function capsulotomySpoken(): SpokenSection {
         path: 'capsulotomy.diameter',
         about: ['capsulotomy'],
         called: ['(capsulorhexis|capsulotomy|rhexis) (diameter|size)'],
-        amounts: [{ unit: 'mm', bare: 'subject', possible: [2, 9], usual: [4, 6.9], bareWithin: [3, 8] }],
+        amounts: [
+          { unit: 'mm', also: { mL: 1 }, bare: 'subject', possible: [2, 9], usual: [4, 6.9], bareWithin: [3, 8] },
+        ],
       },
       {
         path: 'capsulotomy.aimed',
@@ -78,6 +80,7 @@ export function capsulotomySpoken(): SpokenSection {
               'central',
               'well centred [on|over] [the] (pupil|visual axis|lens)',
               'centred on the (pupil|visual axis)',
+              '[(bang|dead|right|nicely|well|sitting|exactly)] in the [very] (centre|middle)',
               '(and|fully and) (centred|well centred)',
             ],
             heard: ['(well|nicely) (centre|sent red|sent ted|scented|centre|century|sent erred)', 'well sent it'],
@@ -107,6 +110,8 @@ export function capsulotomySpoken(): SpokenSection {
               'continuous and complete',
               'complete and (round|intact|continuous)',
               '(complete|completed) [uneventfully|successfully|without difficulty]',
+              '[(went|goes|taken|carried|came|brought|ran)] (all|right|the whole) the way [(round|around)]',
+              '[(went|goes|taken|carried|came|brought)] (all|right) (round|around)',
             ],
           },
           {

@@ -146,7 +146,7 @@ export function chamberSpoken(): SpokenSection {
           '(dilated|dilating|dilation|dilatation|poorly dilated|poor dilation) (to|at|of) [only|about|just]',
           'pupil diameter',
         ],
-        amounts: [{ unit: 'mm', bare: 'named', possible: [1, 10], usual: [2, 9] }],
+        amounts: [{ unit: 'mm', also: { mL: 1 }, bare: 'named', possible: [1, 10], usual: [2, 9] }],
         forms: [
           {
             said: [
@@ -174,6 +174,7 @@ export function chamberSpoken(): SpokenSection {
               'pupil (aid|aids|expansion) [,] (none|nil|not needed|not required|not used|was not needed|was not required|unnecessary)',
               '(hooks and rings|hooks or rings) (not|were not) (needed|required|used)',
               'no pupil expansion',
+              '[the] pupil (needed|required|wanted) no (help|aid|aids|device|devices|assistance|support|expansion)',
               'no [iris] hooks needed',
             ],
           },
@@ -183,6 +184,13 @@ export function chamberSpoken(): SpokenSection {
             denies: true,
             implied: true,
             said: ['pupil (well dilated|dilated well) (no aids|without aids|unaided)'],
+          },
+          {
+            value: 'none',
+            as: ['pupil-aid', 'none'],
+            denies: true,
+            bound: true,
+            said: ['[(and|so|it)] (needed|required|wanted) no (help|aid|aids|device|devices|assistance)', 'unaided'],
           },
         ],
       },
@@ -245,6 +253,12 @@ export function chamberSpoken(): SpokenSection {
               'bimanual stretch of the pupil',
               'mechanical (stretch|stretching)',
             ],
+          },
+          {
+            value: 'stretch',
+            bound: true,
+            deniedAs: ['pupil-aid', 'none'],
+            said: ['(gave|given) (it|the pupil) a [(gentle|quick|little)] stretch', '(stretched|stretch) it'],
           },
         ],
       },

@@ -2,7 +2,7 @@ import { complicationKinds } from '../vocabulary/outcome.ts';
 import type { SpokenField, SpokenSection, SpokenValue } from './phrase.ts';
 
 const intact =
-  '[$was] [(found|seen|noted|left|remained|still|kept|remains|confirmed|all|fully|to be)] [(to be|completely|quite|entirely|fully)] (intact|preserved|whole)';
+  '[$was] [(found|seen|noted|left|remained|stayed|still|kept|remains|confirmed|all|fully|to be)] [(to be|completely|quite|entirely|fully)] (intact|preserved|whole) [(throughout|from start to finish|to the end|at the end|from beginning to end|all the way through)]';
 
 interface Fact {
   readonly what: string;
@@ -40,6 +40,7 @@ const facts: readonly Fact[] = [
       '(intact|preserved) (posterior capsule|pc|posterior capsular bag|bag|capsular bag|capsule)',
       `[the] (capsule|capsular bag|bag) ${intact}`,
       '[the] $pc $not (ruptured|torn|breached|broken|rupture|tear|break|damaged)',
+      '[the] capsule $not (ruptured|breached|broken|rupture|damaged)',
       '(no (damage|breach|problem|problems) (to|of|with) [the] (posterior capsule|pc|capsule))',
       '(kept|left|preserved) the posterior capsule intact',
     ],
@@ -52,6 +53,7 @@ const facts: readonly Fact[] = [
       'vitreous (in|into|to) [the] (anterior chamber|wound|ac|a c|incision|main wound)',
       '(loss|prolapse|strand|strands|knuckle) of vitreous [(in|into|to) [the] (anterior chamber|wound)]',
       '(lost|losing) [some] vitreous',
+      '(vit|vitreous) (loss|lost)',
     ],
     heard: [
       '(vitreous|vitrious|bit reus|victorious|vitriol|vitrius) (lost|laws|los)',
@@ -95,7 +97,8 @@ const facts: readonly Fact[] = [
     ],
     denied: [
       '[the] [(nothing|no fragment|no fragments|none)] (nucleus|nuclear fragments|fragments|lens|lens fragments|nothing) (did not|didnt|has not|hasnt|never) (drop|dropped|fall|fell|go|sink)',
-      'nothing (dropped|fell back|lost posteriorly|went posteriorly|dropped posteriorly)',
+      'nothing [(of it|at all|else|of the nucleus)] [$was] (dropped|drop|fell|lost|fell back|lost posteriorly|went posteriorly|dropped posteriorly|went down|went back)',
+      '(not|no) [a|any|single] (fragment|piece|part|bit|fragments|pieces) [of [the] (nucleus|lens)] [$was] (dropped|lost|fell|fallen|went down|went back)',
       '(nucleus|nuclear fragments|fragments|lens fragments) $not (dropped|lost|dislocated|drop|fall)',
     ],
     heard: ['drop to nucleus', 'drop nuclear us', 'dropped new clear us', 'dropped nuclears'],
@@ -129,6 +132,7 @@ const facts: readonly Fact[] = [
     ],
     denied: [
       '(descemets|descemet) [membrane] $not (detached|torn|stripped|detach|disturbed)',
+      '(descemets|descemet) [membrane] $was nowhere (detached|torn|stripped|disturbed)',
       '(descemets|descemet) [membrane] [$was] [(all|remained|still)] (intact|attached|flat|in place|fully attached)',
     ],
   },
@@ -163,7 +167,12 @@ const facts: readonly Fact[] = [
       '(tear|rupture|split|rent|radial tear|break) (in|of) [the] $ac',
       '(tore|torn) [the] anterior capsule',
     ],
-    denied: [`[the] $ac ${intact}`, '[the] $ac $not (torn|damaged|split)', 'intact anterior capsule'],
+    denied: [
+      `[the] $ac ${intact}`,
+      '[the] $ac $not (torn|damaged|split)',
+      'intact anterior capsule',
+      '[the] $ac [$was] (free of|without) [(a|any)] (tear|tears|split|splits)',
+    ],
     heard: ['(interior|and terrier|ant ear ear) capsule (tear|tare)', 'anterior capsule (tare|tier|terror)'],
   },
 ];
@@ -244,7 +253,7 @@ export function complicationsSpoken(): SpokenSection {
             said: [
               'no complications',
               '(no|nil|zero|without|without any|no evidence of|free of|not any) [any] [(intraoperative|intra operative|operative|surgical|immediate|perioperative|per operative|peri operative|obvious|significant|major|apparent|known|other intraoperative)] (complication|complications) [(at all|of note|today|whatsoever|encountered|noted|seen|occurred|to report|intraoperatively|during surgery|were encountered|were noted|were seen)]',
-              '(uncomplicated|uneventful|uneventfully|complication free) [(procedure|surgery|operation|case|phaco|course)]',
+              '[(entirely|completely|wholly|totally|quite|thoroughly)] (uncomplicated|uneventful|uneventfully|complication free) [(procedure|surgery|operation|case|phaco|course)]',
               '(complications|complication|comps) [,] [$was] (none|nil|absent|zero|no)',
               '(no|nil) comps',
               'without (incident|event)',

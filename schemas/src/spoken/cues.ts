@@ -78,11 +78,12 @@ export const denialsBefore: readonly string[] = [
   '(at no (point|time|stage)) [(was|were) there] [any|a]',
   'neither [a]',
   'not (a|any)',
+  '[(deliberately|intentionally)] (left out|omitted|skipped|dispensed with) [the|any]',
 ];
 
 /** Words after a fact that deny it. */
 export const denialsAfter: readonly string[] = [
-  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated)',
+  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated|called for|warranted|felt necessary|thought necessary)',
   '[$was] [(deliberately|intentionally|purposely|specifically|therefore)] (unnecessary|omitted|withheld|avoided|absent|nil|none|left out)',
   '(did not|didnt) (occur|happen|develop|result)',
 ];
@@ -101,6 +102,9 @@ export const doubtsBefore: readonly string[] = [
   '(to (avoid|prevent|minimise)|avoiding|preventing|prevention of|warned of|counselled about|consented for|discussed|warned about|careful about|watch for|watching for|look for|looking for|prone to|at risk of|concern about|concerned about|worried about) [a|any|the]',
   '(previous|history of|past history of|known|earlier|old|past) [a|the]',
   '(planned|plan|plan for|planning|plans|scheduled) [a|an]',
+  '(booked|listed|consented|began|begun|started|scheduled|planned) [out] as [(a|an|the)]',
+  '[had] (thought (about|of)|considered|toyed with|hoped for) [(a|an|the|putting in|using)]',
+  '[(my|the|our)] (first|initial|original) (idea|plan|thought|intention|choice) (was|had been) [(a|an|the|to use|to put in|to place it in)]',
   '(might|may|could) (be|have|have been)',
   '(fellow eye|other eye|contralateral eye) [(had|with|has)] [a]',
 ];

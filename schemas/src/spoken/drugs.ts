@@ -58,6 +58,13 @@ function nameOf({ drug, said, heard, usually }: Drug, way: 'intracameral' | 'sub
   };
 }
 
+/** The way it was given, told behind its name. */
+function underConjunctiva({ drug, said }: Drug, route: 'intracameral' | 'subconjunctival'): readonly SpokenValue[] {
+  if (route !== 'subconjunctival') return [];
+  const way = '(under the conjunctiva|sub+conjunctivally|sub+conjunctival)';
+  return [{ value: drug, said: said.map((name) => `${name} [$was] [(given|injected)] ${way}`) }];
+}
+
 /** One entry of a list, with the subject that it opens. */
 interface Entry {
   readonly path: string;
@@ -76,7 +83,7 @@ function given(drug: Drug, route: 'intracameral' | 'subconjunctival'): Entry | u
     base: { purpose, route },
     subject: { id, within: route },
     fields: [
-      { path: `${path}.drug`, about: [route], opens: id, values: [nameOf(drug, route)] },
+      { path: `${path}.drug`, about: [route], opens: id, values: [nameOf(drug, route), ...underConjunctiva(drug, route)] },
       {
         path: `${path}.dose`,
         about: [id],

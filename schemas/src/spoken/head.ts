@@ -40,6 +40,7 @@ export function head(): SpokenSection {
             value: 'phacoemulsification with lens',
             said: [
               `$phaco ${joined} ${lensWords}`,
+              `$phaco ${joined} (monofocal|multi+focal|tri+focal|foldable|acrylic|new|single piece|one piece|three piece) ${lensWords}`,
               '$phaco (iol|lens implant|intraocular lens|lens|i o l)',
               `(cataract (extraction|surgery|removal) (with|by|using) $phaco ${joined} ${lensWords})`,
               `$phaco [cataract] (surgery|extraction) ${joined} ${lensWords}`,
@@ -93,6 +94,7 @@ export function head(): SpokenSection {
             said: [
               '[conventional|converted to|conversion to] extra+capsular [cataract|lens] (extraction|surgery|operation) [(with|and|plus) [a|an] ($lens|lens implantation)]',
               '(ecce|e c c e|extra+cap) [(with|and|plus|/) [a|an] ($lens|lens implantation)]',
+              '[(finished as|ended as|converted to|conversion to)] [an] extra+capsular [(with|and|plus) [a|an] ($lens|lens implantation)]',
             ],
           },
           { value: 'intracapsular extraction', said: ['intra+capsular [cataract|lens] extraction', 'icce'] },
@@ -224,7 +226,7 @@ export function head(): SpokenSection {
               '{number} minute (operation|procedure|surgery|case)',
               'all (done|finished|over) in {number} minutes',
               '(done|finished|completed|over) in {number} minutes',
-              '{number} minutes (in total|total|start to finish|skin to skin|from start to finish)',
+              '{number} minutes (in total|total|start to finish|skin to skin|from start to finish|altogether|all told|all in|overall|in all)',
             ],
             write: '{} min',
           },

@@ -172,7 +172,7 @@ export function incisionsSpoken(): SpokenSection {
         path: 'incisions[main].enlarged-to',
         about: ['main incision'],
         called: [
-          '(enlarged|extended|widened|opened up|opened) to',
+          '[(later|then|and then|and later)] [$was] (enlarged|extended|widened|opened up|opened) to',
           '[incision|wound] (enlarged|extended|widened) to',
           '(incision|wound) [$was] (enlarged|extended|widened) to',
         ],
@@ -185,7 +185,7 @@ export function incisionsSpoken(): SpokenSection {
         forms: [
           {
             said: [
-              `{count} [corneal] [limbal] [temporal|nasal] ${sideWords}`,
+              `{count} [(new|further|additional|more|extra|small)] [corneal] [limbal] [temporal|nasal] ${sideWords}`,
               `${sideWords} (x|times|by) {number}`,
               `${sideWords} [,] {count} [,] at`,
               `${sideWords} [,] {count} in number`,

@@ -67,6 +67,8 @@ export function lensSpoken(): SpokenSection {
         about: ['lens'],
         critical: true,
         called: [
+          '(rotated|turned|dialled|brought|swung) [(the|its)] ($lens|toric) [(round|around)] (to|onto) [(the|axis)]',
+          '[(its|the)] marks (sat|sit|lay|lie|rest|are|were) (on|at) [the]',
           `[toric|lens] (axis|aligned|lined up|alignment|orientated|oriented|rotated|marks aligned|dialled|toric marks|rotated into position|rotated and aligned|rotated to|lens axis) ${at}`,
           '[lens|toric|implant|implantation|implanted|final] axis [(of|is|was|at)]',
           'aligned',
@@ -326,6 +328,7 @@ export function lensSpoken(): SpokenSection {
             said: [
               '[(and|well|nicely|perfectly|properly|beautifully|good|stable and|is|was|very well|sitting|sat|lying|stable and well)] [well] (centred|central|centrally)',
               'good centration',
+              '[(bang|dead|right|nicely|well|sitting|sitting nicely|sits|exactly)] in the [very] (centre|middle)',
               '(centration|position) (good|excellent|satisfactory|perfect|confirmed)',
               'well positioned and centred',
               '(centred|centring) well',

@@ -8,6 +8,7 @@ export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> 
     'right [sided] eye',
     'eye [is|was] [the] right',
     '(laterality|side) [is|was] [the] right',
+    '(today|now|this time) [(it is|its|it was|we did|i did)] the right [one]',
     '(operated|operating|operative|affected|correct) (eye|side) [is|was] [the] right',
   ],
   left: [
@@ -16,6 +17,7 @@ export const sidePhrases: Readonly<Record<'right' | 'left', readonly string[]>> 
     'left [sided] eye',
     'eye [is|was] [the] left',
     '(laterality|side) [is|was] [the] left',
+    '(today|now|this time) [(it is|its|it was|we did|i did)] the left [one]',
     '(operated|operating|operative|affected|correct) (eye|side) [is|was] [the] left',
   ],
 };

@@ -70,7 +70,7 @@ export const spokenUnits: readonly SpokenUnit[] = [
   { unit: 'week', said: ['weeks', 'week', '/ 52'] },
   { unit: 'month', said: ['months', 'month', '/ 12'] },
   { unit: 'year', said: ['years', 'year'] },
-  { unit: 'clock hours', said: ['clock hours', 'clock hour'] },
+  { unit: 'clock hours', said: ['clock hours', 'clock hour', 'clock (hrs|hr)'] },
   {
     unit: "o'clock",
     said: ['oclock [(position|positions|hour|meridian)]', 'o clock [(position|positions)]', 'o  clock'],

@@ -72,7 +72,39 @@ function polarityOf(items: readonly Item[], tokens: readonly Token[], index: num
   if (values(item).every(({ value }) => value.denies === true)) return stated;
   const before = deniedBefore(items, tokens, index);
   if (before !== undefined) return before;
-  return deniedAfter(items, tokens, index) ?? stated;
+  const after = answeredNo(items, tokens, index) ?? deniedAfter(items, tokens, index);
+  if (after !== undefined) return after;
+  return isComplication(item) && hasLooseDenial(items, tokens, index) ? { ...stated, sense: 'open' } : stated;
+}
+
+const answers = new Set(['no', 'none', 'nil', 'not']);
+
+/** "Hydrodissection: no", at the end of its line. */
+function answeredNo(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
+  const item = items[index]!;
+  const answer = item.to + 1;
+  if (tokens[item.to]?.colon !== true || !answers.has(tokens[answer]?.word ?? '')) return undefined;
+  const end = tokens[answer + 1]?.word === 'done' ? answer + 2 : answer + 1;
+  if (tokens[end] !== undefined && tokens[end].kind !== 'break') return undefined;
+  const by = neighbour(items, index, 1);
+  return { sense: 'denied', from: item.from, to: end, by: by === undefined || items[by]!.from !== answer ? [] : [by] };
+}
+
+/** Whether a word of denial stands in the same part of the sentence and denies nothing else: then it may deny this. */
+function hasLooseDenial(items: readonly Item[], tokens: readonly Token[], index: number): boolean {
+  const start = tokens.findLastIndex(({ kind }, at) => kind === 'break' && at < items[index]!.from) + 1;
+  const found = tokens.findIndex(({ kind }, at) => kind === 'break' && at >= items[index]!.to);
+  const end = found < 0 ? tokens.length : found;
+  return items.some((other, at) => {
+    if (at === index || other.from < start || other.to > end || !isDenialAlone(other)) return false;
+    const next = neighbour(items, at, 1);
+    return next === index || next === undefined || !deniable(items[next]!) || items[next]!.from >= end;
+  });
+}
+
+/** A word that denies and means nothing else. */
+function isDenialAlone({ meanings }: Item): boolean {
+  return meanings.length > 0 && meanings.every(({ kind }) => kind === 'denial');
 }
 
 function deniedBefore(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {

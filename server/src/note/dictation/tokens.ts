@@ -11,6 +11,8 @@ export interface Token {
   readonly end: number;
   /** Breaks only: a sentence ends here, or a part of one. */
   readonly strength?: 'sentence' | 'part';
+  /** A colon: what follows answers what stands before it. */
+  readonly colon?: boolean;
 }
 
 const piece =
@@ -90,6 +92,7 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   )
     return [];
   if (sentenceMarks.has(raw)) return [sentence(start, end)];
+  if (raw === ':') return [{ ...part(start, end), colon: true }];
   if (partMarks.has(raw)) return [part(start, end)];
   if (raw === '-' || raw === '−' || raw === '‑') return hyphen(text, start, end);
   const fraction = vulgarFractions[raw];
