@@ -17,7 +17,7 @@ const routes: readonly SpokenSubject[] = [
     id: 'intracameral',
     named: [
       '[(was|were)] [(injected|given)] (intra+cameral|intra+camerally) [antibiotic|antibiotics]',
-      'into the anterior chamber',
+      '(into|in) the [anterior] chamber',
       'antibiotic',
       'antibiotics',
       'intra cameral antibiotic [prophylaxis]',
@@ -83,7 +83,12 @@ function given(drug: Drug, route: 'intracameral' | 'subconjunctival'): Entry | u
     base: { purpose, route },
     subject: { id, within: route },
     fields: [
-      { path: `${path}.drug`, about: [route], opens: id, values: [nameOf(drug, route), ...underConjunctiva(drug, route)] },
+      {
+        path: `${path}.drug`,
+        about: [route],
+        opens: id,
+        values: [nameOf(drug, route), ...underConjunctiva(drug, route)],
+      },
       {
         path: `${path}.dose`,
         about: [id],

@@ -40,7 +40,7 @@ export function head(): SpokenSection {
             value: 'phacoemulsification with lens',
             said: [
               `$phaco ${joined} ${lensWords}`,
-              `$phaco ${joined} (monofocal|multi+focal|tri+focal|foldable|acrylic|new|single piece|one piece|three piece) ${lensWords}`,
+              `$phaco ${joined} (foldable|acrylic|new) ${lensWords}`,
               '$phaco (iol|lens implant|intraocular lens|lens|i o l)',
               `(cataract (extraction|surgery|removal) (with|by|using) $phaco ${joined} ${lensWords})`,
               `$phaco [cataract] (surgery|extraction) ${joined} ${lensWords}`,
@@ -49,6 +49,18 @@ export function head(): SpokenSection {
             ],
             heard: ['(fake oh|faker|fay co|fakeo|faco|fako|vaco|fake o) (and|with|plus) (lens implant|lens|iol|i o l)'],
           },
+          ...(
+            [
+              ['lens.kind', 'monofocal', 'mono+focal'],
+              ['lens.kind', 'multifocal', '(multi+focal|tri+focal|bi+focal)'],
+              ['lens.pieces', '1', '(single|one) [-] piece'],
+              ['lens.pieces', '3', 'three [-] piece'],
+            ] as const
+          ).map(([path, value, said]) => ({
+            value: 'phacoemulsification with lens',
+            also: [[path, value]] as const,
+            said: [`$phaco ${joined} ${said} ${lensWords}`],
+          })),
           {
             value: 'phacoemulsification with lens',
             also: [['lens.kind', 'toric']],
@@ -178,7 +190,7 @@ export function head(): SpokenSection {
             value: 'fellow',
             said: [
               'fellow (surgeon|operating|performing)',
-              '(surgeon|operator|operated by|performed by|done by|carried out by|surgery by|surgeon grade) [is|was] [a|the|me the|our] [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
+              '(surgeon|operator|operated by|performed by|done by|carried out by|surgery by|surgeon grade) [,] [is|was] [a|the|me the|our] [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
               '(i am|im) (a|the) [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
             ],
           },
@@ -186,8 +198,8 @@ export function head(): SpokenSection {
           { value: 'senior trainee', implied: true, said: ['by [(a|the|our)] (trainee|registrar|resident)'] },
           { value: 'fellow', implied: true, said: ['by [(a|the|our)] fellow'] },
           { value: 'consultant', bound: true, said: ['consultant', 'attending'] },
+          { value: 'consultant', implied: true, said: ['consultant'] },
           { value: 'senior trainee', bound: true, said: ['trainee', 'registrar', 'resident'] },
-          { value: 'fellow', bound: true, said: ['fellow'] },
         ],
       },
       {

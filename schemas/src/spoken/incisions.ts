@@ -48,6 +48,7 @@ export function incisionsSpoken(): SpokenSection {
         amounts: [
           {
             unit: 'mm',
+            also: { mL: 1 },
             bare: 'subject',
             possible: [1, 14],
             usual: [1.6, 7],

@@ -197,6 +197,7 @@ export function nucleusSpoken(): SpokenSection {
               '(nucleus|lens) [$was] (expressed|manually expressed|delivered manually|expressed manually|hydroexpressed|delivered by (manual expression|expression)|manually delivered|prolapsed and delivered|delivered|expressed out)',
               '(nucleus|nuclear) (expression|delivery)',
               'expression of the (nucleus|lens)',
+              '(expressed|delivered|extracted|brought out) (manually|by hand) [with [a|the] [wire|irrigating] (vectis|loop)]',
               '(expressed|delivered) the (nucleus|lens)',
               'hydro+expression [of the nucleus]',
               'visco+expression [of the nucleus]',

@@ -33,6 +33,7 @@ export const plainPhrases: readonly string[] = [
   'no complications (apart from|except for|except|other than|besides|save for) [a|an|the]',
   'no (other|further) (complications|complication|problems|issues)',
   'i think',
+  '(let us|lets|let me) (say|call it)',
   'as planned',
   '[the] (skin|conjunctiva|lids|skin and conjunctiva|periocular skin|conjunctival sac|ocular surface) [$was] [(prepared|prepped|cleaned|painted)]',
   '[the] anterior chamber [$was] [(filled|formed|maintained|deepened|reformed|inflated|entered)]',

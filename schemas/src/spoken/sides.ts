@@ -70,9 +70,3 @@ export const sideHeard: readonly string[] = [
   '(lift|let|leapt|laughed|lefty|loft|lest|deft|reft) (eye|i|high|aye|phaco)',
   '(right|left) (aye|high|ie)',
 ];
-
-/** Words near which another side is the fellow eye. */
-export const fellowEyePhrases: readonly string[] = [
-  '(fellow|other|contralateral|second|first|previous|opposite) eye',
-  '(done|operated|treated) (last|previously|before|already|in)',
-];

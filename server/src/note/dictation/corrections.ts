@@ -133,13 +133,13 @@ export class Corrections {
     });
   }
 
-  /** The island beyond the words of correction at a position. */
+  /** The island beyond the words of correction at a position, and beyond phrases that say nothing. */
   #across(index: number, step: 1 | -1): number | undefined {
     const { items } = this.#context;
     for (let at = index; ;) {
       const next = neighbour(items, at, step);
       if (next === undefined) return undefined;
-      const gap = step === 1 ? this.#context.gap(at, next) : this.#context.gap(next, at);
+      const gap = step === 1 ? this.#context.gapOver(at, next) : this.#context.gapOver(next, at);
       if (gap.content > 0 || (step === -1 && gap.sentences > 0)) return undefined;
       if (!items[next]!.meanings.some(({ kind }) => kind === 'cue')) return next;
       at = next;

@@ -10,7 +10,7 @@ import {
   type Part,
 } from './whole-numbers.ts';
 
-const points = new Set(['point', 'dot', 'decimal']);
+const points = new Set(['point', 'dot', 'decimal', 'points']);
 
 /**
  * A number read from the tokens at some place. `written` keeps the decimals that were spoken ("twenty one point
@@ -114,7 +114,7 @@ function decimals(tokens: readonly Token[], integer: Part): NumberReading[] {
   const at = integer.end + 1;
   const make = (decimal: string, end: number): NumberReading => ({
     ...reading(`${integer.value}.${decimal}`, end),
-    heard: integer.heard === true,
+    heard: integer.heard === true || wordAt(tokens, integer.end) === 'points',
   });
   const typed = tokens[at];
   if (typed?.kind === 'number' && /^\d+$/u.test(typed.word)) return [make(typed.word, at + 1)];
@@ -145,6 +145,11 @@ const fractions: readonly (readonly [readonly string[], number])[] = [
   [['quarter'], 0.25],
   [['three', 'quarters'], 0.75],
   [['three', 'quarter'], 0.75],
+  [['1', '/', '2'], 0.5],
+  [['1', '/', '4'], 0.25],
+  [['3', '/', '4'], 0.75],
+  [['a', 'tenth', 'of', 'a'], 0.1],
+  [['one', 'tenth', 'of', 'a'], 0.1],
 ];
 
 function andFraction(tokens: readonly Token[], integer: Part): NumberReading[] {
@@ -161,7 +166,7 @@ function bareFraction(tokens: readonly Token[], at: number): NumberReading[] {
 
 function fractionsAt(tokens: readonly Token[], at: number): readonly (readonly [number, number])[] {
   return fractions
-    .filter(([words]) => words.every((word, ahead) => wordAt(tokens, at + ahead) === word))
+    .filter(([words]) => words.every((word, ahead) => tokens[at + ahead]?.word === word))
     .map(([words, value]) => [value, at + words.length] as const)
     .slice(0, 1);
 }

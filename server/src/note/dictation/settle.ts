@@ -100,7 +100,7 @@ function groups(claims: readonly Claim[]): readonly (readonly Claim[])[] {
 /** Implied and misheard values yield to one that was said; a wider term yields to a closer one. */
 function withoutWeaker(group: readonly Claim[]): readonly Claim[] {
   const known = group.some(({ guessed }) => !guessed) ? group.filter(({ guessed }) => !guessed) : group;
-  const values = new Set(known.map(({ value }) => value));
+  const values = new Set(known.filter(({ open }) => !open).map(({ value }) => value));
   const precise = known.filter(({ value }) => !closer.some(([wide, close]) => wide === value && values.has(close)));
   if (group[0]?.field.several === true) return precise;
   const said = precise.filter((claim) => !claim.implied && !claim.open && !claim.besides);

@@ -62,6 +62,8 @@ function readCount(tokens: readonly Token[], at: number): readonly Held[] {
   if (first === 'a' && ['single', 'pair', 'couple'].includes(wordAt(tokens, at + 1) ?? ''))
     return readCount(tokens, at + 1);
   if ((first === 'pair' || first === 'couple') && wordAt(tokens, at + 1) === 'of') return [sure('2', at + 2)];
+  // “Nine nought” is a gauge.
+  if (digitOf(first) === 0 && digitOf(wordAt(tokens, at - 1)) !== undefined) return [];
   const article = articles[first];
   if (article !== undefined) return [sure(article, at + 1)];
   return numbersAt(tokens, at)

@@ -64,6 +64,7 @@ export const onlyAfterNumbers = new Set([
   'mls',
   'weeks',
   'seconds',
+  'times',
   'die',
   'dye',
 ]);
@@ -89,11 +90,21 @@ export function belowHundred(tokens: readonly Token[], at: number): readonly Par
   const ten = tens[word];
   if (ten !== undefined) {
     const unit = units[wordAt(tokens, at + 1) ?? ''];
-    const alone = { value: ten, end: at + 1 };
+    // “Thirty to”, with nothing that “to” could lead to, may have been thirty-two.
+    const alone = { value: ten, end: at + 1, heard: isCutOff(tokens, at + 1) };
     return unit === undefined ? [alone] : [alone, { value: ten + unit, end: at + 2 }];
   }
   const single = teens[word] ?? units[word] ?? (loneZeros.has(word) ? 0 : undefined);
   return single === undefined ? [] : [{ value: single, end: at + 1 }];
+}
+
+const leads = new Set(['the', 'a', 'an', 'be', 'keep', 'start', 'begin', 'avoid', 'my', 'our', 'his', 'her']);
+
+function isCutOff(tokens: readonly Token[], at: number): boolean {
+  const word = wordAt(tokens, at) ?? '';
+  if (word !== 'to' && word !== 'too') return false;
+  const next = tokens[at + 1];
+  return next?.kind !== 'number' && !leads.has(next?.word ?? '') && belowHundred(tokens, at + 1).length === 0;
 }
 
 /** Whole numbers in words. */
@@ -119,20 +130,31 @@ export function integers(tokens: readonly Token[], at: number): readonly Part[] 
 function heardTens(tokens: readonly Token[], at: number): readonly Part[] {
   const ten = tens[wordAt(tokens, at) ?? ''];
   const alike = soundAlikes[wordAt(tokens, at + 1) ?? ''];
-  if (ten === undefined || alike === undefined || !onlyAfterNumbers.has(wordAt(tokens, at + 2) ?? '')) return [];
+  const next = wordAt(tokens, at + 2) ?? '';
+  const isNumber = onlyAfterNumbers.has(next) || (next === 'point' && digitOf(wordAt(tokens, at + 3)) !== undefined);
+  if (ten === undefined || alike === undefined || !isNumber) return [];
   return [{ value: ten + alike, end: at + 2, heard: true }];
 }
 
 function heardIntegers(tokens: readonly Token[], at: number, value: number): readonly Part[] {
   const next = wordAt(tokens, at + 1) ?? '';
   const part = { value, end: at + 1, heard: true };
-  if (next === 'point') return digitOf(wordAt(tokens, at + 2)) === undefined ? [] : [part];
+  if (next === 'point') return isDecimal(tokens, at + 2) ? [part] : [];
   if (next !== '' && clearAlikes.has(wordAt(tokens, at) ?? '')) {
     const rest = belowHundred(tokens, at + 1).filter((pair) => pair.value >= 10);
     if (rest.length > 0) return rest.map((pair) => ({ value: value * 100 + pair.value, end: pair.end, heard: true }));
   }
   if (!onlyAfterNumbers.has(next)) return [];
   return next === 'hundred' ? hundreds(tokens, part).map((whole) => ({ ...whole, heard: true })) : [part];
+}
+
+/** Whether a digit stands here, or a word that only a unit behind it makes one. */
+function isDecimal(tokens: readonly Token[], at: number): boolean {
+  const word = wordAt(tokens, at) ?? '';
+  return (
+    digitOf(word) !== undefined ||
+    (soundAlikes[word] !== undefined && onlyAfterNumbers.has(wordAt(tokens, at + 1) ?? ''))
+  );
 }
 
 export function hundreds(tokens: readonly Token[], before: Part): readonly Part[] {
