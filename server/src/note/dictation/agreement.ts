@@ -20,7 +20,7 @@ const secondSources: Readonly<Record<string, readonly (readonly string[])[]>> = 
 
 /** Holds a dictation against the note: what agrees is filled, what differs is left to the surgeon. */
 export function withNote(result: DictationResult, view: NoteView): DictationResult {
-  const conflicts = result.conflicts.map((conflict) => decided(conflict, view));
+  const conflicts = result.conflicts.map((conflict) => decided(conflict, result.values, view));
   const open = conflicts.filter((conflict) => conflict !== undefined);
   const values = result.values.map((value) => {
     const at = result.conflicts.findIndex(({ path }) => samePath(path, value.path));
@@ -39,10 +39,13 @@ export function withNote(result: DictationResult, view: NoteView): DictationResu
 }
 
 /** A contradiction within the dictation is settled where the note gives one of its values; one about the side never is. */
-function decided(conflict: Conflict, view: NoteView): Conflict | undefined {
+function decided(conflict: Conflict, values: readonly DictatedValue[], view: NoteView): Conflict | undefined {
   const inNote = view.text(conflict.path);
   if (inNote === undefined || conflict.candidates.length < 2) return conflict;
   if (conflict.path[0] === 'eye') return { ...conflict, inNote };
+  // Of a value in parts, such as a regimen, the note may have the part that nothing contradicts.
+  const rest = values.find(({ path, value }) => value !== null && samePath(path, conflict.path));
+  if (rest !== undefined && agrees(conflict.path, inNote, rest)) return conflict;
   const settled = conflict.candidates.some(({ value }) => sameMeaning(conflict.path, inNote, value));
   return settled ? undefined : { ...conflict, inNote };
 }
