@@ -27,6 +27,8 @@ export function anaesthesiaSpoken(): SpokenSection {
               `${agents} (drops|gel)`,
               'anaesthetic drops [(only|alone)]',
               'drops (only|alone) for (anaesthesia|the anaesthetic)',
+              '(under|with|using|by|just) [eye] drops (only|alone)',
+              'drops (only|alone) [,] no block',
               '(anaesthesia|anaesthetic) with drops [(only|alone)]',
               'drop anaesthesia',
             ],

@@ -2,9 +2,9 @@ import type { SpokenSection } from './phrase.ts';
 
 const rhexis = '[continuous] [curvilinear] [anterior] (capsulorhexis|capsulo rhexis|rhexis|ccc|c c c|capsulotomy)';
 const slightly =
-  '[(slightly|a little|a bit|mildly|somewhat|minimally|a touch|just|marginally|very slightly|a fraction|bit|slight)]';
+  '[(slightly|a little|a bit|a wee bit|wee bit|mildly|somewhat|minimally|a touch|just|marginally|very slightly|a fraction|bit|slight)]';
 const off =
-  '(eccentric|off+centre|decentred|displaced|decentration|eccentrically|de centred|eccentrically placed|off centred)';
+  '(eccentric|off|off+centre|decentred|displaced|decentration|eccentrically|de centred|eccentrically placed|off centred)';
 
 function toward(direction: string, forms: string): { value: string; said: string[] } {
   return {
@@ -76,8 +76,7 @@ export function capsulotomySpoken(): SpokenSection {
             value: 'centred',
             bound: true,
             said: [
-              '[(well|nicely|perfectly|properly|accurately|and well)] centred',
-              'central',
+              '$centred',
               'well centred [on|over] [the] (pupil|visual axis|lens)',
               'centred on the (pupil|visual axis)',
               '[(bang|dead|right|nicely|well|sitting|exactly)] in the [very] (centre|middle)',

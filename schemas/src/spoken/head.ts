@@ -53,6 +53,7 @@ export function head(): SpokenSection {
             [
               ['lens.kind', 'monofocal', 'mono+focal'],
               ['lens.kind', 'multifocal', '(multi+focal|tri+focal|bi+focal)'],
+              ['lens.kind', 'extended depth of focus', '(extended depth of focus|edof)'],
               ['lens.pieces', '1', '(single|one) [-] piece'],
               ['lens.pieces', '3', 'three [-] piece'],
             ] as const
@@ -190,6 +191,7 @@ export function head(): SpokenSection {
             value: 'fellow',
             said: [
               'fellow (surgeon|operating|performing)',
+              '(by me|me|i operated) as [the|a] fellow',
               '(surgeon|operator|operated by|performed by|done by|carried out by|surgery by|surgeon grade) [,] [is|was] [a|the|me the|our] [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
               '(i am|im) (a|the) [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
             ],
@@ -220,7 +222,7 @@ export function head(): SpokenSection {
         path: 'free-text[duration]',
         about: ['duration'],
         called: [
-          '(took|lasted|duration|duration of [the] (surgery|operation|procedure)|operating time|operation time|surgical time|surgery time|total time|time taken|the (case|operation|procedure|whole thing|surgery) (took|lasted)|(case|operation|procedure|surgery) (took|lasted)|theatre time|skin to skin|total (operating|operative|surgical) time|operative time|in (all|total))',
+          '(took|lasted|duration|duration of [the] (surgery|operation|procedure)|operating time|operation time|surgical time|surgery time|total time|time taken|the (case|operation|procedure|whole thing|surgery) (took|lasted)|(case|operation|procedure|surgery) (took|lasted)|theatre time|skin to skin|the whole (thing|case|procedure|operation) [(was|took)]|total (operating|operative|surgical) time|operative time|in (all|total))',
         ],
         amounts: [{ unit: 'min', bare: 'never', namedOnly: true, possible: [1, 400], also: { h: 60 } }],
         values: [

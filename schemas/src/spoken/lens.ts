@@ -326,7 +326,7 @@ export function lensSpoken(): SpokenSection {
             value: 'centred',
             bound: true,
             said: [
-              '[(and|well|nicely|perfectly|properly|beautifully|good|stable and|is|was|very well|sitting|sat|lying|stable and well)] [well] (centred|central|centrally)',
+              '$centred',
               'good centration',
               '[(bang|dead|right|nicely|well|sitting|sitting nicely|sits|exactly)] in the [very] (centre|middle)',
               '(centration|position) (good|excellent|satisfactory|perfect|confirmed)',

@@ -118,7 +118,7 @@ export function nucleusSpoken(): SpokenSection {
           },
           {
             value: 'stop and chop',
-            said: ['stop (and|-|&|n) [-] chop', 'stop chop', 'stop and chopped', 's and c'],
+            said: ['stop (and|-|&|n|plus) [-] chop', 'stop chop', 'stop and chopped', 's and c'],
             heard: [
               '(stop|stopped|stock|top|shop) (in|an|and|at) (chop|shop|job|chopped|chap)',
               'stopping chop',

@@ -98,7 +98,11 @@ class Binder {
     if (best === undefined) return;
     const rival = ranked.find(({ of }) => of.field !== best.of.field);
     const guess = best.score <= guessed;
-    const unsure = guess || this.#maybeDigit(item, spoken) || (rival !== undefined && best.score - rival.score < 0.5);
+    const unsure =
+      guess ||
+      this.#maybeDigit(item, spoken) ||
+      this.#maybeCount(index, spoken, best.of.field) ||
+      (rival !== undefined && best.score - rival.score < 0.5);
     if (before?.amount !== undefined && replaced !== undefined)
       this.#supersedeNumber(before.amount, replaced, best.of, index);
     this.#claim(index, best.of.field, {
@@ -123,6 +127,13 @@ class Binder {
       spoken.value < 100 &&
       ['to', 'too', 'for', 'fore', 'won', 'ate'].includes(word)
     );
+  }
+
+  /** "Side ports, two" may say how many there are. */
+  #maybeCount(index: number, { unit, value }: Amount, field: SpokenField): boolean {
+    if (unit !== undefined || value > 4 || field.path !== 'incisions[side-port].at') return false;
+    const next = this.#context.next(index);
+    return next === undefined || this.#context.gap(index, next).sentences > 0;
   }
 
   /** A field whose name was said has its value. */

@@ -43,8 +43,8 @@ export function entryInNote(view: NoteView, list: string, entry: string): number
   return identity === undefined ? undefined : view.entryLike(path, identity);
 }
 
-/** Settings said without a step are those of the only step, or of the step that stands for all. */
+/** Settings said without a step are those of the only step, of the step that stands for all, or of one without a name. */
 function stepInNote(view: NoteView, path: readonly string[]): number | undefined {
   if (view.entries(path).length === 1) return 0;
-  return view.entryLike(path, { step: 'whole nucleus' });
+  return view.entryLike(path, { step: 'whole nucleus' }) ?? view.entryWithout(path, 'step');
 }

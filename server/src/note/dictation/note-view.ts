@@ -45,6 +45,14 @@ export class NoteView {
     return found < 0 ? undefined : found;
   }
 
+  /** The position of the first entry of a list that has no value for a key. */
+  entryWithout(path: Path, key: string): number | undefined {
+    const found = this.entries(path).findIndex(
+      (node) => node?.kind === 'map' && node.entries.every((entry) => entry.key !== key),
+    );
+    return found < 0 ? undefined : found;
+  }
+
   #node(path: Path): TreeNode | undefined {
     let node: TreeNode | null | undefined = this.#root;
     for (const step of path) {

@@ -5,6 +5,7 @@ import {
   hundreds,
   integers,
   onlyAfterNumbers,
+  pointless,
   soundAlikes,
   wholeNumberWords,
   type Part,
@@ -59,13 +60,18 @@ const readBefore = new WeakMap<readonly Token[], (readonly NumberReading[])[]>()
 function readNumbers(tokens: readonly Token[], at: number): readonly NumberReading[] {
   const sign = signAt(tokens, at);
   const from = sign === undefined ? at : at + 1;
-  const readings = [...digits(tokens, from), ...spoken(tokens, from)];
+  const readings = [...digits(tokens, from), ...spoken(tokens, from)].filter(({ end }) => !isBrokenOff(tokens, end));
   const unique = new Map<number, NumberReading>();
   for (const reading of readings) {
     if (unique.has(reading.end)) continue;
     unique.set(reading.end, sign === undefined ? reading : withSign(reading, sign));
   }
   return [...unique.values()].toSorted((a, b) => b.end - a.end);
+}
+
+/** "Two point, er, two point four": a number that was begun and not ended is none. */
+function isBrokenOff(tokens: readonly Token[], end: number): boolean {
+  return points.has(wordAt(tokens, end) ?? '') && tokens[end + 1]?.kind === 'break';
 }
 
 function withSign(reading: NumberReading, sign: '+' | '-'): NumberReading {
@@ -99,7 +105,7 @@ function digits(tokens: readonly Token[], at: number): NumberReading[] {
 function spoken(tokens: readonly Token[], at: number): NumberReading[] {
   const out: NumberReading[] = [];
   if (points.has(wordAt(tokens, at) ?? '')) out.push(...decimals(tokens, { value: 0, end: at }));
-  out.push(...bareFraction(tokens, at));
+  out.push(...bareFraction(tokens, at), ...pointless(tokens, at).map(plain));
   for (const integer of integers(tokens, at)) out.push(plain(integer), ...afterInteger(tokens, integer));
   return out;
 }

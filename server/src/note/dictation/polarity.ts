@@ -79,11 +79,14 @@ function polarityOf(items: readonly Item[], tokens: readonly Token[], index: num
 
 const answers = new Set(['no', 'none', 'nil', 'not']);
 
-/** "Hydrodissection: no", at the end of its line. */
+/** "Hydrodissection: no" and "hydrodissection was not", at the end of a part. */
 function answeredNo(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
   const item = items[index]!;
   const answer = item.to + 1;
-  if (tokens[item.to]?.colon !== true || !answers.has(tokens[answer]?.word ?? '')) return undefined;
+  const isAnswer = tokens[item.to]?.colon === true && answers.has(tokens[answer]?.word ?? '');
+  // “Hydrodelineation was not.”
+  const isShort = ['was', 'were', 'is'].includes(tokens[item.to]?.word ?? '') && tokens[answer]?.word === 'not';
+  if (!isAnswer && !isShort) return undefined;
   const end = tokens[answer + 1]?.word === 'done' ? answer + 2 : answer + 1;
   if (tokens[end] !== undefined && tokens[end].kind !== 'break') return undefined;
   const by = neighbour(items, index, 1);

@@ -82,7 +82,8 @@ function openScore(context: Context, of: AmountOf, { item, amount, place, afterA
     return nothing;
   const gap = context.gap(open.index, place);
   const between = context.between(open.index, place);
-  if (gap.sentences > 0 && (gap.content > 0 || between > 0)) return nothing;
+  const apart = gap.content > 0 || between > 0 || (amount.unit === undefined && gap.plain.length > 0);
+  if (gap.sentences > 0 && apart) return nothing;
   const heard = context.items[open.index]!.heard;
   const led = leads.has(context.wordBefore(item)) ? 0.2 : 0;
   return { score: 8 - 2 * gap.sentences - 1.5 * gap.content - 0.5 * between + led, heard };

@@ -30,7 +30,7 @@ const closer: readonly (readonly [string, string])[] = [
 
 /** Decides, field by field, what may be taken as said, what asks for a look, and what is contradictory. */
 export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim) => boolean): Settlement {
-  const live = withoutDeniedAids(secondThoughts(claims.filter((claim) => !claim.superseded)));
+  const live = withoutDeniedAids(secondThoughts(accompanied(claims.filter((claim) => !claim.superseded))));
   const settled: Settled[] = [];
   const contradictions: Contradiction[] = [];
   for (const group of groups(live)) {
@@ -50,6 +50,13 @@ export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim)
     }
   }
   return noneAgainstSome(withoutOrphans(settled), contradictions);
+}
+
+/** What goes beside a claim that was withdrawn is withdrawn with it. */
+function accompanied(claims: readonly Claim[]): readonly Claim[] {
+  return claims.filter(
+    (claim) => !claim.besides || claims.some((one) => !one.besides && one.from === claim.from && one.to === claim.to),
+  );
 }
 
 /** What goes beside a claim stands and falls with it. */

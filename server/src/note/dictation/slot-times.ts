@@ -48,6 +48,8 @@ const daily: readonly (readonly string[])[] = [
   ['per', 'day'],
   ['every', 'day'],
   ['each', 'day'],
+  ['in', 'the', 'day'],
+  ['the', 'day'],
   ['/', 'day'],
 ];
 

@@ -189,6 +189,13 @@ function colloquial(tokens: readonly Token[], at: number, before: Part): readonl
     .map((part) => ({ value: before.value * 100 + part.value, end: part.end }));
 }
 
+/** "Two two", a width or a diameter whose point was not spoken: only a guess. */
+export function pointless(tokens: readonly Token[], at: number): readonly Part[] {
+  const [whole, tenth] = [units[wordAt(tokens, at) ?? ''], units[wordAt(tokens, at + 1) ?? '']];
+  if (whole === undefined || tenth === undefined) return [];
+  return [{ value: (whole * 10 + tenth) / 10, end: at + 2, heard: true }];
+}
+
 /** Every word that a whole number can begin with. */
 export const wholeNumberWords: readonly string[] = [
   ...Object.keys(units),
