@@ -105,11 +105,16 @@ const facts: readonly Fact[] = [
   },
   {
     what: 'iris prolapse',
-    bound: { subject: 'iris', said: ['prolapsed', 'prolapsing'], denied: ['(did not|didnt|never) prolapse'] },
+    bound: {
+      subject: 'iris',
+      said: ['prolapsed', 'prolapsing', 'did [(however|indeed)] prolapse'],
+      denied: ['(did not|didnt|never) prolapse'],
+    },
     said: [
       '[the] iris [$was] (prolapse|prolapsed|prolapsing|prolapses|kept prolapsing|came out) [(through|from|out of|into|at) [the] (wound|main wound|incision|side port|main incision|wounds)]',
       'prolapse of [the] iris [(through|from|out of) [the] (wound|main wound|incision|main incision)]',
       'prolapsed iris',
+      '[the] iris did [(however|indeed|then)] prolapse',
     ],
     heard: [
       '(iris|virus|i wrist|eye wrist|eye rest) (pro laps|pro lapse|prolapsed it|pro lap|collapse|relapse)',
@@ -124,7 +129,7 @@ const facts: readonly Fact[] = [
   {
     what: 'Descemet detachment',
     said: [
-      '(descemets|descemet|descement|descements|descemetic) [membrane] [$was] (detachment|detached|tear|stripped|strip|separation|separated|stripping|came off|tore|torn|partially detached)',
+      '(descemets|descemet|descement|descements|descemetic) [membrane] [$was] (detachment|detached|detach|tear|stripped|strip|separation|separated|stripping|came off|tore|torn|partially detached)',
       '(detachment|stripping|separation|tear) of [the] (descemets|descemet) [membrane]',
     ],
     heard: [
@@ -169,7 +174,7 @@ const facts: readonly Fact[] = [
     ],
     denied: [
       `[the] $ac ${intact}`,
-      '[the] $ac $not (torn|damaged|split)',
+      '[the] $ac $not (torn|tear|tore|damaged|split|rupture)',
       'intact anterior capsule',
       '[the] $ac [$was] (free of|without) [(a|any)] (tear|tears|split|splits)',
     ],
@@ -340,7 +345,7 @@ export function complicationsSpoken(): SpokenSection {
               '(a vit|ant vit|a v|anterior vit)',
             ],
             heard: [
-              '(anterior|interior|and terrier|ant ear ear) (vitrectomy|vit wrecked me|victory me|vitreous to me|vit rectory|vi trek to me|fit rectomy|the trek to me)',
+              '(anterior|interior|and terrier|ant ear ear) (vitrectomy|vit wrecked me|vit wreck to me|vit wreck me|victory me|vitreous to me|vit rectory|vi trek to me|fit rectomy|the trek to me)',
             ],
           },
           {

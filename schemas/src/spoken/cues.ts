@@ -11,7 +11,8 @@ export const cues: readonly Cue[] = [
     strength: 'strong',
     withdraws: true,
     said: [
-      '(scratch|delete|strike|scrap|cancel|ignore|forget|erase|disregard|undo|remove) (that|this|the last|last|it)',
+      '(scratch|scrub|delete|strike|scrap|cancel|ignore|forget|erase|disregard|undo|remove) (that|this|the last|last|it)',
+      '(not|cancel|forget|delete|scrap) {number}',
       '(scratch|delete|strike|cancel|ignore|disregard) (the last|that last) (bit|word|number|sentence|part|one|value|figure|statement)',
       'strike out',
     ],
@@ -22,7 +23,12 @@ export const cues: readonly Cue[] = [
       'correction',
       '[no] (make|change) (that|it) [(to|a|an)]',
       '(i|let me|ill|i should) correct (that|myself)',
-      '(correct|amend) that [to]',
+      '(correct|amend|change) [(that|it|this)] to',
+      '(correct|amend) that',
+      'i stand corrected',
+      '(on|having) second (thought|thoughts)',
+      'what am i saying',
+      '(reading|looking at|checking) (it|that|the screen|the display) again',
       'that should (be|have been|read)',
       'should (read|have been)',
       'i beg your pardon',
@@ -59,6 +65,8 @@ export const cues: readonly Cue[] = [
       'no no',
       'in fact',
       'instead',
+      '(wrong|better|say|read|or better)',
+      'hmm no',
     ],
   },
 ];
@@ -77,14 +85,26 @@ export const denialsBefore: readonly string[] = [
   '(avoided|avoiding) [any|a|the]',
   '(at no (point|time|stage)) [(was|were) there] [any|a]',
   'neither [a]',
+  'nor (did|was|were|had|has) [(the|any)]',
   'not (a|any)',
   '[(deliberately|intentionally)] (left out|omitted|skipped|dispensed with) [the|any]',
 ];
 
+/** What was not done or seen. */
+const undone =
+  '(used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated|called for|warranted|felt necessary|thought necessary|found)';
+
 /** Words after a fact that deny it. */
 export const denialsAfter: readonly string[] = [
-  '$not [(actually|at any point)] (used|needed|required|necessary|done|performed|made|given|placed|inserted|implanted|applied|attempted|indicated|instilled|injected|seen|noted|encountered|observed|present|put in|carried out|undertaken|polished|possible|achieved|achievable|feasible|occur|occurred|happen|detected|stained|hydrated|called for|warranted|felt necessary|thought necessary)',
-  '[$was] [(deliberately|intentionally|purposely|specifically|therefore)] (unnecessary|omitted|withheld|avoided|absent|nil|none|left out)',
+  `(was|were|is) (therefore|thus|also|certainly|fortunately|luckily|happily|however|so) not ${undone}`,
+  '[$was] looked for [(and|but)] [$was] not (found|seen|there)',
+  'there (was|were) no (sign|signs|evidence|trace|hint)',
+  'there (was|were) (not|none)',
+  '(not|never) a (trace|sign|hint) [of it]',
+  'at no (time|point|stage)',
+  'i (did not|didnt) (place|use|need|put in|insert|give|make|see)',
+  `$not [(actually|at any point)] ${undone}`,
+  '[$was] [(deliberately|intentionally|purposely|specifically|therefore|both|all|also)] (unnecessary|omitted|withheld|avoided|absent|nil|none|left out)',
   '(did not|didnt) (occur|happen|develop|result)',
 ];
 
@@ -92,6 +112,8 @@ export const denialsAfter: readonly string[] = [
 export const doubtsAfter: readonly string[] = [
   '[$was] [(initially|at first|briefly)] (suspected|queried|feared|considered|discussed|possible|questioned|threatened|thought likely|planned|ruled out|excluded)',
   '(cannot|could not) be excluded',
+  // What a recogniser makes of “not”: never a denial, but no statement either.
+  '(knot|nought|note) (done|used|needed|required|seen|performed)',
 ];
 
 /** Words before a fact that leave open whether it happened. */
@@ -100,6 +122,8 @@ export const doubtsBefore: readonly string[] = [
   '(possible|possibly|suspected|potential|query|questionable|presumed|near|almost|nearly|impending|threatened|threatening)',
   '(in case|if|should|unless) [(of|there (is|was)|we have|a|any)] [a|any]',
   '(to (avoid|prevent|minimise)|avoiding|preventing|prevention of|warned of|counselled about|consented for|discussed|warned about|careful about|watch for|watching for|look for|looking for|prone to|at risk of|concern about|concerned about|worried about) [a|any|the]',
+  // What a recogniser makes of “no”.
+  '(know|gnaw)',
   '(previous|history of|past history of|known|earlier|old|past) [a|the]',
   '(planned|plan|plan for|planning|plans|scheduled) [a|an]',
   '(booked|listed|consented|began|begun|started|scheduled|planned) [out] as [(a|an|the)]',

@@ -47,7 +47,9 @@ export function head(): SpokenSection {
               `$phaco of [the] (cataract|lens) ${joined} ${lensWords}`,
               `(small incision cataract surgery|cataract surgery) by $phaco ${joined} ${lensWords}`,
             ],
-            heard: ['(fake oh|faker|fay co|fakeo|faco|fako|vaco|fake o) (and|with|plus) (lens implant|lens|iol|i o l)'],
+            heard: [
+              '(fake oh|faker|fay co|fakeo|faco|fako|vaco|fake o) [emulsification] (and|with|plus) [(a|toric|monofocal)] (lens implant|lens|iol|i o l|implant)',
+            ],
           },
           ...(
             [
@@ -99,6 +101,7 @@ export function head(): SpokenSection {
               'manual small incision [cataract] (surgery|extraction|operation) [(with|and|plus) [a|an] ($lens|lens implantation)]',
               '(msics|sics|m s i c s|s i c s|manual sics) [(with|and|plus|/) [a|an] ($lens|lens implantation)]',
               'manual (sutureless|small incision) (surgery|extraction|cataract surgery|cataract extraction)',
+              'manual small incision cataract surgery (with|and|plus) [a|an] ($lens|lens implantation)',
               'small incision (extracapsular|manual) [cataract] (surgery|extraction) [(with|and|plus) [a|an] ($lens|lens implantation)]',
             ],
           },

@@ -78,17 +78,22 @@ function polarityOf(items: readonly Item[], tokens: readonly Token[], index: num
 }
 
 const answers = new Set(['no', 'none', 'nil', 'not']);
+const undone = new Set(['done', 'needed', 'required', 'used', 'necessary', 'seen']);
 
-/** "Hydrodissection: no" and "hydrodissection was not", at the end of a part. */
+/** "Hydrodissection: no", "Vitrectomy? Not needed", "prolapse, no" and "hydrodissection was not". */
 function answeredNo(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
   const item = items[index]!;
   const answer = item.to + 1;
-  const isAnswer = tokens[item.to]?.colon === true && answers.has(tokens[answer]?.word ?? '');
+  const pause = tokens[item.to];
+  const isAnswer = pause?.kind === 'break' && answers.has(tokens[answer]?.word ?? '');
   // “Hydrodelineation was not.”
   const isShort = ['was', 'were', 'is'].includes(tokens[item.to]?.word ?? '') && tokens[answer]?.word === 'not';
   if (!isAnswer && !isShort) return undefined;
-  const end = tokens[answer + 1]?.word === 'done' ? answer + 2 : answer + 1;
-  if (tokens[end] !== undefined && tokens[end].kind !== 'break') return undefined;
+  const end = undone.has(tokens[answer + 1]?.word ?? '') ? answer + 2 : answer + 1;
+  const after = tokens[end];
+  if (after !== undefined && after.kind !== 'break') return undefined;
+  // After a comma the word may begin a correction, unless the sentence ends with it.
+  if (isAnswer && pause.asks !== true && (pause.strength !== 'part' || after?.strength === 'part')) return undefined;
   const by = neighbour(items, index, 1);
   return { sense: 'denied', from: item.from, to: end, by: by === undefined || items[by]!.from !== answer ? [] : [by] };
 }
@@ -105,9 +110,11 @@ function hasLooseDenial(items: readonly Item[], tokens: readonly Token[], index:
   });
 }
 
-/** A word that denies and means nothing else. */
+/** A word that denies, or corrects, and names nothing. */
 function isDenialAlone({ meanings }: Item): boolean {
-  return meanings.length > 0 && meanings.every(({ kind }) => kind === 'denial');
+  return (
+    meanings.some(({ kind }) => kind === 'denial') && meanings.every(({ kind }) => kind === 'denial' || kind === 'cue')
+  );
 }
 
 function deniedBefore(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {

@@ -30,7 +30,7 @@ const closer: readonly (readonly [string, string])[] = [
 
 /** Decides, field by field, what may be taken as said, what asks for a look, and what is contradictory. */
 export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim) => boolean): Settlement {
-  const live = withoutDeniedAids(secondThoughts(accompanied(claims.filter((claim) => !claim.superseded))));
+  const live = withoutDeniedAids(secondThoughts(claims.filter((claim) => !claim.superseded)));
   const settled: Settled[] = [];
   const contradictions: Contradiction[] = [];
   for (const group of groups(live)) {
@@ -49,22 +49,20 @@ export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim)
       settled.push({ claim, ...stateOf(claim, nearUnexplained) });
     }
   }
-  return noneAgainstSome(withoutOrphans(settled), contradictions);
+  return noneAgainstSome(withoutOrphans(settled, claims), contradictions);
 }
 
-/** What goes beside a claim that was withdrawn is withdrawn with it. */
-function accompanied(claims: readonly Claim[]): readonly Claim[] {
-  return claims.filter(
-    (claim) => !claim.besides || claims.some((one) => !one.besides && one.from === claim.from && one.to === claim.to),
-  );
-}
-
-/** What goes beside a claim stands and falls with it. */
-function withoutOrphans(settled: readonly Settled[]): readonly Settled[] {
+/**
+ * What goes beside a claim stands and falls with it. A claim that another of its field replaced has not fallen: “grade
+ * two, no, grade three” leaves the cataract nuclear.
+ */
+function withoutOrphans(settled: readonly Settled[], claims: readonly Claim[]): readonly Settled[] {
   const standing = settled.filter(({ claim }) => !claim.besides);
-  return settled.filter(
-    ({ claim }) => !claim.besides || standing.some((one) => one.claim.from === claim.from && one.claim.to === claim.to),
-  );
+  return settled.filter(({ claim }) => {
+    if (!claim.besides) return true;
+    const beside = claims.find((one) => !one.besides && one.from === claim.from && one.to === claim.to);
+    return standing.some((one) => one.claim.field === beside?.field);
+  });
 }
 
 /** One aid denied says nothing where another was used. */

@@ -11,12 +11,12 @@ export interface Token {
   readonly end: number;
   /** Breaks only: a sentence ends here, or a part of one. */
   readonly strength?: 'sentence' | 'part';
-  /** A colon: what follows answers what stands before it. */
-  readonly colon?: boolean;
+  /** A colon or a question mark: what follows answers what stands before it. */
+  readonly asks?: boolean;
 }
 
 const piece =
-  /\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}(?![\d:])|\p{L}(?:\.\p{L})+(?:\.(?=\s*[\p{Ll}\d,:;]))?(?!\p{L})|[-−+]ve\b|\d+(?:[.,]\d+)?|(?<![\d.])\.\d+|\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?|\r\n|\r|\n|[^\s]/gu;
+  /\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}(?![\d:])|\p{L}(?:\.\p{L})+(?:\.(?=\s*[\p{Ll}\d,:;]))?(?!\p{L})|[-−+]ve\b|\d+(?:[.,·]\d+)?|(?<![\d.])\.\d+|\p{L}[\p{L}\p{M}]*(?:['’ʼ]\p{L}+)*['’ʼ]?|\r\n|\r|\n|[^\s]/gu;
 
 /** Symbols as they are read aloud. Others stand for themselves. */
 const aloud: Readonly<Record<string, string>> = {
@@ -82,7 +82,7 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   if (/^\p{L}\./u.test(raw)) return [{ kind: 'word', word: foldWord(raw.replaceAll('.', '')), start, end }];
   if (/^\p{L}/u.test(raw)) return [{ kind: 'word', word: foldWord(raw), start, end }];
   if (/^\d{4}-/u.test(raw)) return [{ kind: 'number', word: raw, start, end }];
-  if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(',', '.'), start, end }];
+  if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(/[,·]/u, '.'), start, end }];
   if (raw.endsWith('ve')) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
   if (/^[\r\n]/u.test(raw)) return [sentence(start, end)];
   if (
@@ -91,8 +91,9 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
     shortened.test(text.slice(Math.max(0, start - 12), start))
   )
     return [];
+  if (raw === ':') return [{ ...part(start, end), asks: true }];
+  if (raw === '?') return [{ ...sentence(start, end), asks: true }];
   if (sentenceMarks.has(raw)) return [sentence(start, end)];
-  if (raw === ':') return [{ ...part(start, end), colon: true }];
   if (partMarks.has(raw)) return [part(start, end)];
   if (raw === '-' || raw === '−' || raw === '‑') return hyphen(text, start, end);
   const fraction = vulgarFractions[raw];
