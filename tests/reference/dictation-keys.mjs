@@ -386,7 +386,7 @@ export function toNeutral(result) {
     for (const piece of pieces({ ...value, value: guess })) {
       const found = translate({ ...value, value: guess }, piece, context);
       if (found === undefined) {
-        if (value.state !== 'unresolved') keyless.push({ start: piece.start, end: piece.end });
+        if (value.state !== 'unresolved') keyless.push(strengthIn(value) ?? { start: piece.start, end: piece.end });
         continue;
       }
       const [key, translated] = found;
@@ -412,14 +412,16 @@ export function toNeutral(result) {
     merged.fields = merged.fields.filter(
       ({ key, value }) => key !== 'pupil.aid' || value !== 'intracameral_phenylephrine',
     );
-  const stray = keyless.filter((span) => !keyed.some((other) => overlaps(span, other)));
+  const stray = keyless.filter((span) => span.alone || !keyed.some((other) => overlaps(span, other)));
   const dropped = merged.dropped.map(({ start, end }) => ({ start, end }));
   return {
     fields: merged.fields,
     flags: unique(flags),
-    unmatched: [...result.unmatched.map(({ start, end }) => ({ start, end })), ...stray, ...dropped].toSorted(
-      (a, b) => a.start - b.start,
-    ),
+    unmatched: [
+      ...result.unmatched.map(({ start, end }) => ({ start, end })),
+      ...stray.map(({ start, end }) => ({ start, end })),
+      ...dropped,
+    ].toSorted((a, b) => a.start - b.start),
   };
 }
 
@@ -469,6 +471,15 @@ function keysOfConflict(path, context) {
   ];
   const known = path.at(-1) === 'what' || path[0] === 'complications-excluded' ? [] : trials;
   return [...new Set(known.flatMap((value) => translate({ path, value, text: '' }, { value }, context)?.[0] ?? []))];
+}
+
+/** The number in “sodium hyaluronate 1.4 %”: the agent has a key, its strength has none. */
+function strengthIn({ path, text, start }) {
+  if (path.at(-1) !== 'strength' || path[0] !== 'ovd') return undefined;
+  const found = /(?:[\d.]+|[a-z]+(?:[ -]point[ -][a-z]+)?)\s*(?:%|per ?cent)/iu.exec(text);
+  return found === null
+    ? undefined
+    : { start: start + found.index, end: start + found.index + found[0].length, alone: true };
 }
 
 function unique(flags) {

@@ -1,4 +1,4 @@
-import type { SpokenSection } from './phrase.ts';
+import type { SpokenField, SpokenSection } from './phrase.ts';
 
 const ovd = '(viscoelastic|viscoelastics|visco+elastic|visco|ovd|o v d|ovds|viscosurgical device)';
 const notUsed = '(used|needed|required|necessary|done|performed|inserted|placed)';
@@ -24,6 +24,8 @@ export function chamberSpoken(): SpokenSection {
           'fisco elastic',
         ],
       },
+      { id: 'methylcellulose', within: 'viscoelastic' },
+      { id: 'hyaluronate', within: 'viscoelastic' },
       { id: 'dye', named: ['[capsule|capsular] (stain|dye)', '(capsular|capsule) staining'] },
       {
         id: 'pupil',
@@ -63,6 +65,7 @@ export function chamberSpoken(): SpokenSection {
       {
         path: 'ovd[methylcellulose].agent',
         about: ['viscoelastic'],
+        opens: 'methylcellulose',
         values: [
           {
             value: 'hydroxypropyl methylcellulose',
@@ -82,6 +85,7 @@ export function chamberSpoken(): SpokenSection {
       {
         path: 'ovd[hyaluronate].agent',
         about: ['viscoelastic'],
+        opens: 'hyaluronate',
         values: [
           {
             value: 'sodium hyaluronate',
@@ -97,11 +101,29 @@ export function chamberSpoken(): SpokenSection {
           },
         ],
       },
-      {
-        path: 'ovd[hyaluronate].strength',
-        about: ['viscoelastic'],
-        amounts: [{ unit: '%', bare: 'never', possible: [0.5, 8] }],
-      },
+      ...(
+        [
+          [
+            'methylcellulose',
+            'hydroxypropyl methylcellulose',
+            '([hydroxy+propyl] methyl+cellulose|hydroxy propyl methyl cellulose|hydroxypropyl methylcellulose|hpmc)',
+          ],
+          ['hyaluronate', 'sodium hyaluronate', '[sodium] hyaluronate'],
+        ] as const
+      ).map(([id, agent, said]): SpokenField => ({
+        path: `ovd[${id}].strength`,
+        about: [id],
+        forms: [
+          {
+            said: [
+              `{number} (percent|per cent) [(cohesive|dispersive)] ${said}`,
+              `${said} [,] [(of|at)] {number} (percent|per cent)`,
+            ],
+            write: '{} %',
+            also: [[`ovd[${id}].agent`, agent]],
+          },
+        ],
+      })),
       {
         path: 'dye',
         about: ['dye'],

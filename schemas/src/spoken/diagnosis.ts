@@ -91,7 +91,7 @@ export function diagnosisSpoken(): SpokenSection {
               '(grade|graded) {number} (nuclear sclerosis|nuclear cataract|nuclear sclerotic cataract|nuclear|nuclear sclerotic)',
               '(nuclear sclerosis|nuclear cataract|nuclear sclerotic cataract|nuclear|nuclear sclerotic) [cataract] [$was] [graded] [as] (grade|graded|of grade) {number}',
               'nuclear grade [of|is|was] {number}',
-              '(ns|n s|nuclear sclerosis|nuclear sclerotic cataract|no|n o) {number} [plus]',
+              '(ns|n s|nuclear sclerosis|nuclear sclerotic cataract|n o) {number} [plus]',
               '{number} (plus|+) (nuclear sclerosis|nuclear sclerotic|ns|n s) [cataract]',
               '(nuclear|nucleus) (hardness|density|grade) [of|was|is] [grade] {number}',
               '(nucleus|nuclear) [$was] (grade|graded) {number}',

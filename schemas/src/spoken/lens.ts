@@ -256,6 +256,13 @@ export function lensSpoken(): SpokenSection {
             deniedAs: ['free-text[capture]', 'The optic was not captured.'],
           },
           {
+            value: 'sulcus with optic capture',
+            part: 'capture',
+            denies: true,
+            as: ['free-text[capture]', 'The optic was not captured.'],
+            said: ['[the] optic $not captured'],
+          },
+          {
             value: 'anterior chamber',
             part: 'place',
             bound: true,

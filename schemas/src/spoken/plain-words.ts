@@ -35,6 +35,7 @@ export const plainPhrases: readonly string[] = [
   'i think',
   '(let us|lets|let me) (say|call it)',
   'as planned',
+  'none of it [$was] (left|remained|remaining) [(in|behind)] [at the end]',
   '[(for|about)] (a|one) (days|weeks|months) worth',
   '[the] (skin|conjunctiva|lids|skin and conjunctiva|periocular skin|conjunctival sac|ocular surface) [$was] [(prepared|prepped|cleaned|painted)]',
   '[the] anterior chamber [$was] [(filled|formed|maintained|deepened|reformed|inflated|entered)]',
