@@ -60,7 +60,10 @@ function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Re
   const say: Say = (saying) => {
     if (speaking !== undefined) said.push(remarkOf(speaking, saying, context));
   };
+  // Lines that stand in no place are lost to the reader: what they say would be called missing, a section at a time.
+  const isPartlyRead = context.reading.tree.faults.some(({ check }) => check === 'text-not-readable');
   for (const check of checks) {
+    if (isPartlyRead && check.group === 'completeness') continue;
     speaking = check;
     try {
       check.run(context, say);
