@@ -45,7 +45,7 @@ export const lensList = list(
         label: 'Overall diameter',
         meaning: 'From haptic to haptic.',
         example: '13.0 mm',
-        possible: [9, 16],
+        possible: [7, 16],
       }),
       placements: list(
         { label: 'Placements', meaning: 'Where this model may be placed.' },

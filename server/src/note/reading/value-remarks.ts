@@ -13,7 +13,7 @@ export function remarkOnValue(state: ReaderState, plan: ValuePlan, node: ScalarN
       remark(
         'impossible-value',
         'error',
-        `${plan.guide.label}: ${field.text} is outside what is possible, ${possible[0]} to ${possible[1]}${unit}. Was another unit or field meant?`,
+        `${plan.guide.label}: ${field.text}${inOwnUnit(field.value, amount)} is outside what is possible, ${possible[0]} to ${possible[1]}${unit}. Was another sign, unit or field meant?`,
         field,
       ),
     );
@@ -53,6 +53,13 @@ export function amountOf(value: unknown): number | undefined {
   const quantity = value as Quantity | Keratometry;
   if (typeof quantity.amount !== 'number') return undefined;
   return 'meridian' in quantity && quantity.unit === 'mm' ? 337.5 / quantity.amount : quantity.amount;
+}
+
+/** A radius of the cornea is held against limits in dioptres; both are said. */
+function inOwnUnit(value: unknown, amount: number): string {
+  const isRadius =
+    typeof value === 'object' && value !== null && 'meridian' in value && (value as Keratometry).unit === 'mm';
+  return isRadius ? ` (${amount.toFixed(2)} D)` : '';
 }
 
 /** Plain digits that other readers of YAML turn into another number: leading zeros, hexadecimal, exponents. */

@@ -13,13 +13,7 @@ export const toricAxisDiffersFromPlan = operationCheck({
   allowable: true,
   run: ({ plan, lens }, say) => {
     const [planned, axis] = [plan?.lens?.axis, lens?.axis];
-    if (
-      planned === undefined ||
-      axis === undefined ||
-      lens?.text !== undefined ||
-      lens?.['changed-because'] !== undefined
-    )
-      return;
+    if (planned === undefined || axis === undefined || lens?.['changed-because'] !== undefined) return;
     const off = Math.abs(meridianDifference(axis.value.amount, planned.value.amount));
     if (off <= ASK_FROM) return;
     say({
@@ -33,7 +27,7 @@ export const toricAxisDiffersFromPlan = operationCheck({
 export const aboutToricAxisDiffersFromPlan: About = () => ({
   why: 'Ten degrees cost a third of the effect when lens and cornea match.',
   whatToDo:
-    'Compare both with the print-out and the marks. If it was left there on purpose, say why in “text” of the lens.',
+    'Compare both with the print-out and the marks. If it was left there on purpose, say why in “changed-because”.',
   source: 'Felipe et al., J Cataract Refract Surg 2011 (effect of rotation); limit of 5° common practice, no source',
   since: '1.0',
   faulty: {

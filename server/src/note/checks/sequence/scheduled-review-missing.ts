@@ -4,7 +4,7 @@ import { complicationOf } from '../support/course.ts';
 import { longLength } from '../support/measurements.ts';
 import { looksAtRetina } from '../support/reviews.ts';
 import { inDepartment, headOf, related } from '../support/place.ts';
-import { suturesOf } from '../support/sutures.ts';
+import { isPermanent, suturesOf } from '../support/sutures.ts';
 
 const schedule = 'review-schedule:\n  - what: refraction\n    due: 4 weeks\n    when: always';
 
@@ -19,6 +19,9 @@ export const scheduledReviewMissing = operationCheck({
     if (reviews === undefined) return;
     for (const { what, due, when } of context.department?.['review-schedule']?.items ?? []) {
       if (what === undefined || !applies(when?.value, note, context)) continue;
+      // Nothing is removed that dissolves.
+      if (/remov/iu.test(what.value) && /suture|stitch/iu.test(what.value) && !suturesOf(note).some(isPermanent))
+        continue;
       // Those of the retina have checks of their own.
       if (looksAtRetina({ what }) && (when?.value === 'long eye' || isVitreousLost(note))) continue;
       const length = when?.value === 'long eye' ? longLength(note, context) : undefined;

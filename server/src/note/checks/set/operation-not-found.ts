@@ -9,14 +9,10 @@ export const operationNotFound = textCheck({
   severity: 'warning',
   allowable: true,
   run: (reading, say, { set, file }) => {
-    const pointer =
-      reading.kind === 'follow-up'
-        ? reading.note.operation
-        : reading.kind === 'amendment'
-          ? reading.note.amends
-          : undefined;
+    if (reading.kind !== 'follow-up' && reading.kind !== 'amendment') return;
+    const pointer = reading.kind === 'follow-up' ? reading.note.operation : reading.note.amends;
     if (pointer === undefined || set === null || file === null || notesWithId(set, pointer.value).length > 0) return;
-    const near = nearest(pointer.value, operationsIn(set.facts));
+    const near = nearest(pointer.value, operationsOf(reading.note.patient?.ref?.value, set.facts));
     say({
       at: pointer,
       message: `Note: ${pointer.text} is not in this set.${near === undefined ? '' : ` Is ${near} meant?`}`,
@@ -24,8 +20,12 @@ export const operationNotFound = textCheck({
   },
 });
 
-function* operationsIn(facts: readonly NoteFacts[]): Generator<string> {
-  for (const { id, record } of facts) if (id !== undefined && record === 'operation') yield id;
+/** Another patient's operation is never meant; where one of the two names no patient, it may be. */
+function* operationsOf(patient: string | undefined, facts: readonly NoteFacts[]): Generator<string> {
+  for (const { id, record, patient: other } of facts) {
+    const mayBe = patient === undefined || other === undefined || other === patient;
+    if (id !== undefined && record === 'operation' && mayBe) yield id;
+  }
 }
 
 export const aboutOperationNotFound: About = () => ({
