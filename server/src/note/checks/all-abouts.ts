@@ -66,6 +66,8 @@ import { aboutEyesDifferInKeratometry } from './agreement/eyes-differ-in-keratom
 import { aboutEyesDifferInLength } from './agreement/eyes-differ-in-length.ts';
 import { aboutHighMyopiaDisagreesWithLength } from './agreement/high-myopia-disagrees-with-length.ts';
 import { aboutImplantedLensDiffersFromPlan } from './agreement/implanted-lens-differs-from-plan.ts';
+import { aboutCylinderDiffersFromPlan } from './agreement/cylinder-differs-from-plan.ts';
+import { aboutPredictionDiffersFromComputed } from './agreement/prediction-differs-from-computed.ts';
 import { aboutImplantedPowerDiffersFromPlan } from './agreement/implanted-power-differs-from-plan.ts';
 import { aboutIncisionAwayFromSeat } from './agreement/incision-away-from-seat.ts';
 import { aboutIncisionDiffersFromPlan } from './agreement/incision-differs-from-plan.ts';
@@ -292,6 +294,8 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'eyes-differ-in-length': aboutEyesDifferInLength,
   'high-myopia-disagrees-with-length': aboutHighMyopiaDisagreesWithLength,
   'implanted-lens-differs-from-plan': aboutImplantedLensDiffersFromPlan,
+  'cylinder-differs-from-plan': aboutCylinderDiffersFromPlan,
+  'prediction-differs-from-computed': aboutPredictionDiffersFromComputed,
   'implanted-power-differs-from-plan': aboutImplantedPowerDiffersFromPlan,
   'incision-away-from-seat': aboutIncisionAwayFromSeat,
   'incision-differs-from-plan': aboutIncisionDiffersFromPlan,

@@ -65,6 +65,8 @@ import { eyesDifferInKeratometry } from './agreement/eyes-differ-in-keratometry.
 import { eyesDifferInLength } from './agreement/eyes-differ-in-length.ts';
 import { highMyopiaDisagreesWithLength } from './agreement/high-myopia-disagrees-with-length.ts';
 import { implantedLensDiffersFromPlan } from './agreement/implanted-lens-differs-from-plan.ts';
+import { cylinderDiffersFromPlan } from './agreement/cylinder-differs-from-plan.ts';
+import { predictionDiffersFromComputed } from './agreement/prediction-differs-from-computed.ts';
 import { implantedPowerDiffersFromPlan } from './agreement/implanted-power-differs-from-plan.ts';
 import { incisionAwayFromSeat } from './agreement/incision-away-from-seat.ts';
 import { incisionDiffersFromPlan } from './agreement/incision-differs-from-plan.ts';
@@ -293,6 +295,8 @@ export const allChecks: readonly Check[] = [
   eyesDifferInLength,
   highMyopiaDisagreesWithLength,
   implantedLensDiffersFromPlan,
+  cylinderDiffersFromPlan,
+  predictionDiffersFromComputed,
   implantedPowerDiffersFromPlan,
   incisionAwayFromSeat,
   incisionDiffersFromPlan,
