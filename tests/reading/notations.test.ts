@@ -74,6 +74,9 @@ describe('the notations of the trade', () => {
     expect(value(refraction, 'plano')).toEqual({ sphere: 0, cylinder: 0, axis: null });
     expect(value(refraction, '-2.00 DS')).toEqual({ sphere: -2, cylinder: 0, axis: null });
     expect(value(refraction, '-1.00 / -0.50')).toBe('unreadable-value');
+    expect(value(refraction, '+75 / -0.75 x 175')).toBe('unreadable-value');
+    expect(value(refraction, '-1.50 / -50 x 95')).toBe('unreadable-value');
+    expect(value(refraction, '-36.00 / -4.00 x 10')).toMatchObject({ sphere: -36 });
   });
 
   test('acuity in every notation', () => {
@@ -83,6 +86,11 @@ describe('the notations of the trade', () => {
     expect(value(acuity, '0.25')).toEqual({ kind: 'decimal', decimal: 0.25 });
     expect(value(acuity, 'logMAR 0.60')).toEqual({ kind: 'logmar', logmar: 0.6 });
     expect(value(acuity, 'NLP')).toEqual({ kind: 'category', category: 'NPL' });
+    expect(value(acuity, '6/4')).toMatchObject({ kind: 'fraction', distance: 6, line: 4 });
+    expect(value(acuity, '24/6')).toBe('unreadable-value');
+    expect(value(acuity, '6/0')).toBe('unreadable-value');
+    expect(value(acuity, 'logMAR 9.0')).toBe('unreadable-value');
+    expect(value(acuity, 'logMAR -0.20')).toMatchObject({ logmar: -0.2 });
   });
 
   test('places: degrees, words, hours of either clock', () => {

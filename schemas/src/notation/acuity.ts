@@ -22,6 +22,11 @@ const categories: Readonly<Record<string, 'CF' | 'HM' | 'PL' | 'NPL'>> = {
   'no perception of light': 'NPL',
   'no light perception': 'NPL',
 };
+/** As a decimal; charts end at 2.0. */
+const SHARPEST = 2.5;
+/** What hand movements and less are sometimes counted as. */
+const DULLEST_LOGMAR = 3;
+
 const expected = '6/24, 20/80, 0.25, logMAR 0.60, or CF, HM, PL, NPL';
 
 export const acuity: Notation<Acuity> = {
@@ -44,13 +49,28 @@ function readAcuity(text: string): Reading<Acuity> {
   if (fraction !== null) {
     const distance = Number(fraction[1]);
     const line = Number(fraction[2]);
+    if (line > 0 && distance > SHARPEST * line) {
+      return bad(
+        'unreadable-value',
+        `“${text}” would be ${(distance / line).toFixed(1)} as a decimal, sharper than any eye. The distance stands first: 6/24.`,
+      );
+    }
     if (distance > 0 && line > 0) return good({ kind: 'fraction', distance, line, letters: Number(fraction[3] ?? 0) });
   }
   const logmar = /^log\s?mar\s*([+-]?\d+(?:\.\d+)?)$/u.exec(folded);
-  if (logmar !== null) return good({ kind: 'logmar', logmar: Number(logmar[1]) });
+  if (logmar !== null) {
+    const value = Number(logmar[1]);
+    if (value < -Math.log10(SHARPEST) || value > DULLEST_LOGMAR) {
+      return bad(
+        'unreadable-value',
+        `“${text}” is outside what charts measure, logMAR -0.4 to 3.0. Is the point in its place?`,
+      );
+    }
+    return good({ kind: 'logmar', logmar: value });
+  }
   if (/^\d+(?:\.\d+)?$/u.test(folded) && Number(folded) > 0) {
     const decimal = Number(folded);
-    if (decimal <= 2.5) return good({ kind: 'decimal', decimal });
+    if (decimal <= SHARPEST) return good({ kind: 'decimal', decimal });
   }
   return bad('unreadable-value', `“${text}” is not an acuity. Expected ${expected}.`);
 }

@@ -8,6 +8,9 @@ export interface Refraction {
   readonly axis: number | null;
 }
 
+/** Wider than any eye that is refracted with spectacles, in dioptres. */
+const [LEAST_SPHERE, MOST_SPHERE, MOST_CYLINDER] = [-45, 35, 20];
+
 const number = String.raw`(?:${DECIMAL}|plano|pl)`;
 const shape = new RegExp(
   String.raw`^(${number})\s*(?:DS|D)?(?:\s*(?:/|,|\s)\s*(${DECIMAL})\s*(?:DC|D)?\s*(?:x|×|@|ax(?:is)?)\s*(\d{1,3}(?:\.\d+)?)\s*°?)?$`,
@@ -43,6 +46,12 @@ function readRefraction(text: string): Reading<Refraction> {
   const axis = match[3] === undefined ? null : Number(match[3]);
   if (axis !== null && axis > 180) {
     return bad('unreadable-value', `A cylinder axis runs from 0 to 180 degrees; “${text}” has ${match[3]}.`);
+  }
+  if (sphere < LEAST_SPHERE || sphere > MOST_SPHERE || Math.abs(cylinder) > MOST_CYLINDER) {
+    return bad(
+      'unreadable-value',
+      `“${text}” is outside what is possible: sphere ${LEAST_SPHERE} to +${MOST_SPHERE} D, cylinder up to ${MOST_CYLINDER} D. Is the point in its place?`,
+    );
   }
   return good({ sphere, cylinder, axis: cylinder === 0 ? null : axis });
 }
