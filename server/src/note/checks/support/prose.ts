@@ -15,6 +15,10 @@ export interface Mention {
 const TURNED =
   /(?:\b(?:no|not|without|never|nil|none|denies|free of|free from|absence|absent|negative|avoid\w*|prevent\w*|risk|risks|danger|warned|watch|if|should|case of|against|exclude\w*|rule[ds]? out|rather than|instead of|previous\w*|earlier|history|past|former\w*|fellow|other|second|planned|ready|unless)\b|n't\b)[^.;:\n]{0,60}$/iu;
 
+/** Words behind a mention, in the same part of its clause, that turn it round: “trypan blue was opened but not used”. */
+const TURNED_BEHIND =
+  /^[^.,;:\n]{0,30}?(?:\b(?:was|were|is|are|did|does|do|had|has)\s+(?:\w+\s+)?(?:not|never)\b|\b(?:did|was|were)n['’]t\b|\bnot\s+(?:used|needed|required|necessary|done|seen|opened|found|given)\b|\b(?:unnecessary|absent)\b)/iu;
+
 /**
  * The first place in free words where a wording stands and is meant: not negated, not a condition, not something of
  * the past or of the other eye.
@@ -23,6 +27,8 @@ export function mention(text: JoinedText, wording: Wording): Mention | undefined
   const { joined, locate } = text;
   for (const match of matchesOf(text, wording)) {
     if (TURNED.test(joined.slice(Math.max(0, match.index - 80), match.index))) continue;
+    const behind = match.index + match[0].length;
+    if (TURNED_BEHIND.test(joined.slice(behind, behind + 80))) continue;
     const found = locate(match.index, match[0].length);
     if (found !== undefined) return { text: match[0], match, place: { span: found.span, key: null, path: found.path } };
   }
