@@ -3,6 +3,9 @@ import { complicationOf } from '../support/course.ts';
 import { related } from '../support/place.ts';
 import { tornFacts } from '../support/torn.ts';
 
+/** Operations on an eye that was operated before: the capsule may have been found as it is. */
+const LATER = new Set<string | undefined>(['lens exchange', 'secondary lens', 'lens repositioning']);
+
 export const tornButNoComplication = operationCheck({
   id: 'torn-but-no-complication',
   group: 'agreement',
@@ -12,6 +15,7 @@ export const tornButNoComplication = operationCheck({
   run: (note, say) => {
     const list = note.complications?.$ ?? note.$.said['complications'];
     if (list === undefined || note.$.said['complications']?.word === 'not recorded') return;
+    if (LATER.has(note.procedure?.value) && note['capsule-state']?.text !== undefined) return;
     const facts = tornFacts(note);
     const unlisted = facts.filter(({ kinds }) => complicationOf(note, ...kinds) === undefined);
     const first = unlisted[0];
@@ -27,7 +31,7 @@ export const tornButNoComplication = operationCheck({
 export const aboutTornButNoComplication: About = () => ({
   why: 'The audit counts from the facts, the patient and the letter from the list: both must tell the same.',
   whatToDo:
-    'List the complication with when, what was done, and whether the patient was told; or correct the state of the capsule.',
+    'List the complication with when, what was done, and whether the patient was told; or correct the state of the capsule. If the eye was operated before and found so, say that in “text” of the state of the capsule.',
   source: 'UK national cataract audit (definition of posterior capsule rupture)',
   since: '1.0',
   faulty: { note: 'capsule-state:\n  anterior: torn, contained' },
