@@ -11,13 +11,16 @@ export const patientDataDiffer = textCheck({
     if (reading.kind === null || reading.kind === 'department') return;
     const { ref, born } = reading.note.patient ?? {};
     if (ref === undefined || born === undefined) return;
-    const other = othersWith(context, 'patient', ref.value).find(
-      (facts) => facts.born !== undefined && facts.born !== born.value,
-    );
+    const others = othersWith(context, 'patient', ref.value).filter((facts) => facts.born !== undefined);
+    const other = others.find((facts) => facts.born !== born.value);
     if (other === undefined) return;
+    const saying = (year: number | undefined): number => others.filter((facts) => facts.born === year).length;
+    // The note that stands alone is asked, not those that agree.
+    if (saying(born.value) >= saying(other.born)) return;
+    const more = saying(other.born) - 1;
     say({
       at: born,
-      message: `Patient: ${ref.text} is born ${born.text} here, but ${other.born} in ${other.file}. Are these two patients?`,
+      message: `Patient: ${ref.text} was born in ${born.text} here, but in ${other.born} in ${other.file}${more === 0 ? '' : ` and ${more} more`}. Are these two patients?`,
       related: placeIn(context, other.file, `born: ${other.born}`, ({ kind, note }) =>
         kind === null || kind === 'department' ? undefined : note.patient?.born,
       ),
