@@ -120,6 +120,22 @@ describe('the cache', () => {
     expect((await check(given)).out).toBe((await check([...given, '--no-cache'])).out);
   });
 
+  test('keeps no whole run while another note of the set is being written', async () => {
+    const only = ['check', OPERATION, '--jobs', '1', '--format', 'json', '--fail-on', 'never'];
+    const read = files.read.bind(files);
+    let looked = 0;
+    files.read = (file) => {
+      if (file === `/notes/${FOLLOW_UP}`) looked += 1;
+      return file === `/notes/${FOLLOW_UP}` && looked > 1 ? read(file).replace('eye: right', 'eye: left') : read(file);
+    };
+    await run(only, files, { program: () => program });
+    expect(looked).toBeGreaterThan(1);
+    expect(files.content.has(RUN_CACHE)).toBe(false);
+    files.read = read;
+    await run(only, files, { program: () => program });
+    expect(files.content.has(RUN_CACHE)).toBe(true);
+  });
+
   test('is not written for a few notes, nor with --no-cache', async () => {
     await run(['check', OPERATION], files, { program: () => program });
     await check(['--no-cache']);

@@ -90,7 +90,7 @@ async function checkWithCache(inputs: readonly Input[], whole: WholeRun, run: Ru
   const fresh = todo.map((at) => inputs[at]).filter((input) => input !== undefined);
   const done = (count: number): void => options.progress(inputs.length - todo.length + count, inputs.length);
   const checked = todo.length === 0 ? [] : await checkAll(fresh, facts.all(), { pool, done });
-  let isWhole = true;
+  let isWhole = !facts.hasChanged;
   todo.forEach((at, order) => {
     const result = checked[order];
     const key = keys[at];

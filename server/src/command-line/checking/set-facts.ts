@@ -12,6 +12,8 @@ export class SetFacts {
   readonly #folder: string;
   readonly #read = new Map<string, NoteFacts | null>();
   readonly #written = new Map<string, string>();
+  /** Whether a note was another one when its facts were read than when it was looked at first. */
+  hasChanged = false;
 
   /** Names of files are shown as seen from this folder. */
   constructor(folder: string) {
@@ -74,6 +76,7 @@ export async function factsOf(paths: readonly string[], { cache, hashes, pool, w
   for (const { path, facts, hash } of await inBatches(unknown, checkers, (checker, batch) => checker.facts(batch))) {
     known.keepRead(path, facts);
     if (hash !== null) cache?.keepFacts(hash, writtenFacts(facts));
+    if (hashes !== undefined && hash !== hashes.of(path)) known.hasChanged = true;
   }
   return known;
 }
