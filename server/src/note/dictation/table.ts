@@ -16,6 +16,8 @@ import { drugsSpoken } from '@sideport/schemas/spoken/drugs.ts';
 import { head } from '@sideport/schemas/spoken/head.ts';
 import { incisionsSpoken } from '@sideport/schemas/spoken/incisions.ts';
 import { lensSpoken } from '@sideport/schemas/spoken/lens.ts';
+import { lensPlaceSpoken } from '@sideport/schemas/spoken/lens-place.ts';
+import { pupilSpoken } from '@sideport/schemas/spoken/pupil.ts';
 import { machineSpoken } from '@sideport/schemas/spoken/machine.ts';
 import { nucleusSpoken } from '@sideport/schemas/spoken/nucleus.ts';
 import type {
@@ -87,12 +89,14 @@ const sections: readonly (() => SpokenSection)[] = [
   anaesthesiaSpoken,
   incisionsSpoken,
   chamberSpoken,
+  pupilSpoken,
   capsulotomySpoken,
   nucleusSpoken,
   machineSpoken,
   complicationsSpoken,
   ringSpoken,
   lensSpoken,
+  lensPlaceSpoken,
   drugsSpoken,
   closureSpoken,
 ];
