@@ -113,7 +113,7 @@ export const variants: readonly (readonly [check: string, example: Example])[] =
   [
     'refraction-sign-disagrees-with-length',
     {
-      note: 'preop:\n  refraction: -7.25 / -0.75 x 175\n  biometry:\n    axial-length: 21.20 mm\n  fellow-eye:\n    axial-length: 21.10 mm\nplan:\n  lens:\n    power: +29.0 D\nsafety:\n  lens-verified:\n    power: +29.0 D\nlens:\n  power: +29.0 D',
+      note: 'preop:\n  refraction: -7.25 / -0.75 x 175\n  biometry:\n    axial-length: 21.20 mm\n  fellow-eye:\n    axial-length: 21.10 mm\nplan:\n  lens:\n    power: +29.0 D\n  spare-lens:\n    power: +28.0 D\nsafety:\n  lens-verified:\n    power: +29.0 D\nlens:\n  power: +29.0 D',
     },
   ],
   ['toric-axis-off-steep-meridian', { note: toric('68°') }],

@@ -104,6 +104,13 @@ describe('the notations of the trade', () => {
     expect(value(site, '400°')).toBe('unreadable-value');
   });
 
+  test.each(['°', 'º', '˚'])('%s counts as the sign of a degree', (sign) => {
+    expect(value(site, `100${sign}`)).toEqual({ kind: 'degrees', degrees: 100 });
+    expect(value(keratometry, `43.25 D @ 5${sign}`)).toMatchObject({ meridian: 5 });
+    expect(value(refraction, `-14.25 / -1.50 x 95${sign}`)).toMatchObject({ axis: 95 });
+    expect(value(quantityIn('°', { example: '95°' }), `95${sign}`)).toMatchObject({ amount: 95 });
+  });
+
   test('offsets keep “not measured” apart from zero', () => {
     expect(value(offset, "0.3 mm toward 3 o'clock")).toMatchObject({
       distance: 0.3,
@@ -119,6 +126,13 @@ describe('the notations of the trade', () => {
     expect(value(dose, '5 %')).toEqual({ strength: 5 });
     expect(value(regimen, '4 times a day for 4 weeks')).toEqual({ timesDaily: 4, days: 28 });
     expect(value(regimen, 'once daily')).toEqual({ timesDaily: 1 });
+    expect(value(regimen, 'four times daily')).toEqual({ timesDaily: 4 });
+    expect(value(regimen, 'every 2 hours for 1 week, then 4 times a day for 3 weeks')).toEqual({
+      timesDaily: 12,
+      days: 28,
+    });
+    expect(value(regimen, '4 times a day for 2 weeks, then tapering')).toEqual({ timesDaily: 4, days: 14 });
+    expect(value(regimen, '0 times a day')).toBe('unreadable-value');
     expect(value(ringSize, '11/13')).toEqual({ free: 13, compressed: 11 });
     expect(value(due, '4 weeks')).toEqual({ kind: 'after', count: 4, unit: 'week' });
     expect(value(due, '2031-04-11')).toEqual({ kind: 'date', date: '2031-04-11' });
@@ -128,6 +142,7 @@ describe('the notations of the trade', () => {
     expect(value(calendarDate, '2032-02-29')).toBe('2032-02-29');
     expect(value(calendarDate, '2031-02-29')).toBe('unreadable-value');
     expect(value(expiryDate, '2034-06')).toBe('2034-06');
+    expect(value(expiryDate, '2034-13')).toBe('unreadable-value');
     expect(value(timeOfDay, '9:12')).toBe('09:12');
     expect(value(timeOfDay, '25:12')).toBe('unreadable-value');
     expect(value(dateAndTime, '2031-03-14T10:02+01:00')).toBe('2031-03-14T10:02+01:00');

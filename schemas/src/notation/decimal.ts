@@ -7,6 +7,8 @@ export interface Decimal {
 /** ASCII and typographic signs and decimals; no exponent, no hexadecimal, no digit grouping. */
 export const DECIMAL = String.raw`[+\-\u2212\u2013]?(?:\d+(?:\.\d+)?|\.\d+)`;
 export const UNSIGNED = String.raw`(?:\d+(?:\.\d+)?|\.\d+)`;
+/** The sign of a degree, and the two signs that keyboards and copied text put in its place. */
+export const DEGREE = '[°º˚]';
 
 const wholeDecimal = new RegExp(`^${DECIMAL}$`, 'u');
 

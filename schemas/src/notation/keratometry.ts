@@ -1,4 +1,4 @@
-import { UNSIGNED, hasDecimalComma } from './decimal.ts';
+import { DEGREE, UNSIGNED, hasDecimalComma } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 
 /** One principal meridian of the cornea, as typed: a power in dioptres or a radius in mm. */
@@ -11,7 +11,7 @@ export interface Keratometry {
 }
 
 const shape = new RegExp(
-  String.raw`^(${UNSIGNED})\s*(D|dioptres?|diopters?|mm)?(?:\s*(?:@|at|x|×)\s*(\d{1,3}(?:\.\d+)?)\s*°?)?$`,
+  String.raw`^(${UNSIGNED})\s*(D|dioptres?|diopters?|mm)?(?:\s*(?:@|at|x|×)\s*(\d{1,3}(?:\.\d+)?)\s*${DEGREE}?)?$`,
   'iu',
 );
 const expected = 'a corneal power or radius with its meridian, such as 43.25 D @ 5 or 7.80 mm @ 5';

@@ -1,4 +1,4 @@
-import { DECIMAL, hasDecimalComma } from './decimal.ts';
+import { DECIMAL, DEGREE, hasDecimalComma } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 
 /** A spectacle refraction: sphere and cylinder in dioptres, axis in degrees (null without cylinder). */
@@ -13,7 +13,7 @@ const [LEAST_SPHERE, MOST_SPHERE, MOST_CYLINDER] = [-45, 35, 20];
 
 const number = String.raw`(?:${DECIMAL}|plano|pl)`;
 const shape = new RegExp(
-  String.raw`^(${number})\s*(?:DS|D)?(?:\s*(?:/|,|\s)\s*(${DECIMAL})\s*(?:DC|D)?\s*(?:x|×|@|ax(?:is)?)\s*(\d{1,3}(?:\.\d+)?)\s*°?)?$`,
+  String.raw`^(${number})\s*(?:DS|D)?(?:\s*(?:/|,|\s)\s*(${DECIMAL})\s*(?:DC|D)?\s*(?:x|×|@|ax(?:is)?)\s*(\d{1,3}(?:\.\d+)?)\s*${DEGREE}?)?$`,
   'iu',
 );
 const expected = 'sphere / cylinder x axis, such as -14.25 / -1.50 x 95, or a sphere alone such as -0.50';

@@ -1,4 +1,4 @@
-import { DECIMAL } from './decimal.ts';
+import { DECIMAL, DEGREE } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 
 /** The eight sector words of an eye. */
@@ -24,7 +24,7 @@ export type Site =
   | { readonly kind: 'word'; readonly word: SiteWord }
   | { readonly kind: 'clock'; readonly hour: number; readonly view: 'anatomical' | 'surgeon' };
 
-const degrees = new RegExp(String.raw`^(${DECIMAL})\s*(?:°|deg|degrees?)?$`, 'u');
+const degrees = new RegExp(String.raw`^(${DECIMAL})\s*(?:${DEGREE}|deg|degrees?)?$`, 'u');
 const clock =
   /^(\d{1,2})(?::30|\.5)?\s*o'?\s?clock(?:\s*(?:\(|,)?\s*(surgeon(?:'s)?(?: view| clock)?|seen by the surgeon|anatomical)\)?)?$/u;
 const surgeonsView = /surgeon/u;

@@ -25,8 +25,10 @@ export const expiryDate: Notation<string> = {
   examples: ['2031-03', '2031-03-14'],
   read: (text) => {
     const typed = month.exec(text.trim());
-    if (typed !== null && Number(typed[2]) >= 1 && Number(typed[2]) <= 12) return good(text.trim());
-    return readDate(text);
+    if (typed === null) return readDate(text, 'a date such as 2031-03-14, or a month such as 2031-03');
+    return Number(typed[2]) >= 1 && Number(typed[2]) <= 12
+      ? good(text.trim())
+      : bad('unreadable-value', `“${text}” is not a month of the calendar: its months run from 01 to 12.`);
   },
 };
 
@@ -81,10 +83,9 @@ export const calendarYear: Notation<number> = {
         ),
 };
 
-function readDate(text: string): Reading<string> {
+function readDate(text: string, expected = 'year-month-day, such as 2031-03-14'): Reading<string> {
   const match = date.exec(text.trim());
-  if (match === null)
-    return bad('unreadable-value', `“${text}” is not a date. Expected year-month-day, such as 2031-03-14.`);
+  if (match === null) return bad('unreadable-value', `“${text}” is not a date. Expected ${expected}.`);
   const [year, monthNumber, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
   if (monthNumber < 1 || monthNumber > 12 || day < 1 || day > daysIn(year, monthNumber)) {
     return bad('unreadable-value', `“${text}” is not a day of the calendar.`);

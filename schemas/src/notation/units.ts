@@ -16,7 +16,7 @@ const families: readonly UnitFamily[] = [
     },
   },
   { units: { D: { factor: 1, spellings: ['dioptre', 'dioptres', 'diopter', 'diopters', 'dpt', 'DS', 'DC'] } } },
-  { units: { '°': { factor: 1, spellings: ['deg', 'degree', 'degrees'] } } },
+  { units: { '°': { factor: 1, spellings: ['º', '˚', 'deg', 'degree', 'degrees'] } } },
   {
     units: {
       mmHg: { factor: 1, spellings: ['mm Hg', 'mm[Hg]', 'torr'] },

@@ -27,12 +27,24 @@ export function vocabulary<const W extends string>(name: string, terms: readonly
       const word = byText.get(fold(text));
       if (word !== undefined) return good(word);
       const near = nearest(fold(text), candidates);
-      const suggestion = near === undefined ? undefined : byText.get(near);
-      const hint = suggestion === undefined ? '' : ` Did you mean “${suggestion}”?`;
-      return bad('unknown-word', `“${text}” is not a known ${name}.${hint} Expected ${shortList(list)}.`, suggestion);
+      const suggestion = near === undefined ? holding(fold(text), byText) : byText.get(near);
+      const hint = suggestion === undefined ? `Expected ${shortList(list)}.` : `Did you mean “${suggestion}”?`;
+      return bad('unknown-word', `“${text}” is not a known ${name}. ${hint}`, suggestion);
     },
     write: (text) => byText.get(fold(text)) ?? text,
   };
+}
+
+/** The only term that has all the words of a text, as “cystoid macular oedema” has those of “macular oedema”. */
+function holding<W extends string>(text: string, terms: ReadonlyMap<string, W>): W | undefined {
+  const words = text.split(' ');
+  const found = new Set<W>();
+  for (const [term, word] of terms) {
+    const own = new Set(term.split(/[ ,]+/u));
+    if (words.every((one) => own.has(one))) found.add(word);
+  }
+  const [only] = found;
+  return found.size === 1 ? only : undefined;
 }
 
 function toWord<W extends string>(term: Term<W>): Word & { readonly word: W } {

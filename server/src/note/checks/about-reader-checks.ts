@@ -19,6 +19,14 @@ export const aboutReaderChecks: Readonly<Record<string, About>> = {
     faulty: { note: 'without: record' },
     sound: { note: 'record: operation' },
   }),
+  'record-kind-disagrees': () => ({
+    why: 'An operation, a follow-up and an amendment are read differently: under the wrong word every field would look misplaced.',
+    whatToDo: 'Correct the word behind “record”.',
+    source: 'common practice, no source',
+    since: '1.0',
+    faulty: { note: 'record: follow-up' },
+    sound: { note: 'record: operation' },
+  }),
   'note-too-large': () => ({
     why: 'A file of this size is something else, or holds pasted pictures, and would stop the editor.',
     whatToDo: 'Keep pictures and print-outs outside the note.',

@@ -85,7 +85,9 @@ import { aboutPowerNotMade } from './agreement/power-not-made.ts';
 import { aboutPredictedFarFromTarget } from './agreement/predicted-far-from-target.ts';
 import { aboutPredictionByOtherFormula } from './agreement/prediction-by-other-formula.ts';
 import { aboutProcedureDisagreesWithLens } from './agreement/procedure-disagrees-with-lens.ts';
+import { aboutPurposeNotOfDrug } from './agreement/purpose-not-of-drug.ts';
 import { aboutRefractionSignDisagreesWithLength } from './agreement/refraction-sign-disagrees-with-length.ts';
+import { aboutRingDescribedButNotUsed } from './agreement/ring-described-but-not-used.ts';
 import { aboutRingDiffersFromPlan } from './agreement/ring-differs-from-plan.ts';
 import { aboutRingReasonDisagrees } from './agreement/ring-reason-disagrees.ts';
 import { aboutSignerMayNotSign } from './agreement/signer-may-not-sign.ts';
@@ -93,6 +95,7 @@ import { aboutSuturesDisagree } from './agreement/sutures-disagree.ts';
 import { aboutToricAxisDiffersFromPlan } from './agreement/toric-axis-differs-from-plan.ts';
 import { aboutToricAxisOffSteepMeridian } from './agreement/toric-axis-off-steep-meridian.ts';
 import { aboutTornButNoComplication } from './agreement/torn-but-no-complication.ts';
+import { aboutVisitFindingNotListed } from './agreement/visit-finding-not-listed.ts';
 import { aboutVitrectomyHistoryDisagrees } from './agreement/vitrectomy-history-disagrees.ts';
 import { aboutZonuleDefectWithoutRupture } from './agreement/zonule-defect-without-rupture.ts';
 import { aboutBirthYearImpossible } from './plausibility/birth-year-impossible.ts';
@@ -101,6 +104,7 @@ import { aboutCapsulotomyNotSmallerThanOptic } from './plausibility/capsulotomy-
 import { aboutCornealAstigmatismUnusual } from './plausibility/corneal-astigmatism-unusual.ts';
 import { aboutDateInFuture } from './plausibility/date-in-future.ts';
 import { aboutDoseImplausible } from './plausibility/dose-implausible.ts';
+import { aboutDropsTooOften } from './plausibility/drops-too-often.ts';
 import { aboutDurationUnusual } from './plausibility/duration-unusual.ts';
 import { aboutFellowEyeSame } from './plausibility/fellow-eye-same.ts';
 import { aboutIncisionsInOnePlace } from './plausibility/incisions-in-one-place.ts';
@@ -110,16 +114,19 @@ import { aboutLongEyeFormulaUnadjusted } from './plausibility/long-eye-formula-u
 import { aboutMarkerDisagreesWithCapsulotomy } from './plausibility/marker-disagrees-with-capsulotomy.ts';
 import { aboutMinusLensWithoutOwnConstants } from './plausibility/minus-lens-without-own-constants.ts';
 import { aboutRingSizeUnusualForEye } from './plausibility/ring-size-unusual-for-eye.ts';
+import { aboutSpareLensPowerUnusual } from './plausibility/spare-lens-power-unusual.ts';
 import { aboutUncorrectedBetterThanCorrected } from './plausibility/uncorrected-better-than-corrected.ts';
 import { aboutUnusualValue } from './plausibility/unusual-value.ts';
 import { aboutAlphaBlockerWithoutPrecaution } from './sequence/alpha-blocker-without-precaution.ts';
 import { aboutBagPowerInSulcus } from './sequence/bag-power-in-sulcus.ts';
 import { aboutBiometryDateImplausible } from './sequence/biometry-date-implausible.ts';
+import { aboutComplicationFoundOutsideCourse } from './sequence/complication-found-outside-course.ts';
 import { aboutConsentAfterOperation } from './sequence/consent-after-operation.ts';
 import { aboutDrugAgainstAllergy } from './sequence/drug-against-allergy.ts';
 import { aboutEarlyRingWithIntactZonule } from './sequence/early-ring-with-intact-zonule.ts';
 import { aboutEyeLeftWithoutLens } from './sequence/eye-left-without-lens.ts';
 import { aboutFragmentWithoutReferral } from './sequence/fragment-without-referral.ts';
+import { aboutGeneralAnaesthesiaWithoutAnaesthetist } from './sequence/general-anaesthesia-without-anaesthetist.ts';
 import { aboutHighPressureUntreated } from './sequence/high-pressure-untreated.ts';
 import { aboutHydrodissectionOfPosteriorPolar } from './sequence/hydrodissection-of-posterior-polar.ts';
 import { aboutLeakLeftAtEnd } from './sequence/leak-left-at-end.ts';
@@ -133,12 +140,15 @@ import { aboutOperationDateDisagrees } from './sequence/operation-date-disagrees
 import { aboutPlannedButOperated } from './sequence/planned-but-operated.ts';
 import { aboutRefractiveSurpriseUnexplained } from './sequence/refractive-surprise-unexplained.ts';
 import { aboutReviewBeforeOperation } from './sequence/review-before-operation.ts';
+import { aboutReviewBeforeVisit } from './sequence/review-before-visit.ts';
 import { aboutReviewsOutOfOrder } from './sequence/reviews-out-of-order.ts';
 import { aboutRingAfterUncontainedTear } from './sequence/ring-after-uncontained-tear.ts';
 import { aboutRotatedLensNotListed } from './sequence/rotated-lens-not-listed.ts';
 import { aboutRuptureWithoutEarlyReview } from './sequence/rupture-without-early-review.ts';
 import { aboutScheduledReviewMissing } from './sequence/scheduled-review-missing.ts';
 import { aboutSignedBeforeFinish } from './sequence/signed-before-finish.ts';
+import { aboutSignedBeforeVisit } from './sequence/signed-before-visit.ts';
+import { aboutSignedBeforeWritten } from './sequence/signed-before-written.ts';
 import { aboutSignedLate } from './sequence/signed-late.ts';
 import { aboutSmallPupilWithoutAid } from './sequence/small-pupil-without-aid.ts';
 import { aboutSutureRemovalBeforeOperation } from './sequence/suture-removal-before-operation.ts';
@@ -171,6 +181,7 @@ import { aboutStatedOverlapDisagrees } from './arithmetic/stated-overlap-disagre
 import { aboutUltrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
 import { aboutAmbiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
 import { aboutAxisWrittenZero } from './writing/axis-written-zero.ts';
+import { aboutClockHourOrDegrees } from './writing/clock-hour-or-degrees.ts';
 import { aboutNumberInQuotes } from './writing/number-in-quotes.ts';
 import { aboutPlaceholderLeft } from './writing/placeholder-left.ts';
 import { aboutDictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
@@ -197,6 +208,8 @@ import { aboutPostCodeInNote } from './privacy/post-code-in-note.ts';
 import { aboutWebAddressInNote } from './privacy/web-address-in-note.ts';
 import { aboutAmendedFieldUnknown } from './set/amended-field-unknown.ts';
 import { aboutAmendedValueDiffers } from './set/amended-value-differs.ts';
+import { aboutAmendedValueSame } from './set/amended-value-same.ts';
+import { aboutAmendedValueUnreadable } from './set/amended-value-unreadable.ts';
 import { aboutAmendmentBeforeNote } from './set/amendment-before-note.ts';
 import { aboutAmendmentOfUnfinishedNote } from './set/amendment-of-unfinished-note.ts';
 import { aboutAmendmentsOutOfOrder } from './set/amendments-out-of-order.ts';
@@ -313,7 +326,9 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'predicted-far-from-target': aboutPredictedFarFromTarget,
   'prediction-by-other-formula': aboutPredictionByOtherFormula,
   'procedure-disagrees-with-lens': aboutProcedureDisagreesWithLens,
+  'purpose-not-of-drug': aboutPurposeNotOfDrug,
   'refraction-sign-disagrees-with-length': aboutRefractionSignDisagreesWithLength,
+  'ring-described-but-not-used': aboutRingDescribedButNotUsed,
   'ring-differs-from-plan': aboutRingDiffersFromPlan,
   'ring-reason-disagrees': aboutRingReasonDisagrees,
   'signer-may-not-sign': aboutSignerMayNotSign,
@@ -321,6 +336,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'toric-axis-differs-from-plan': aboutToricAxisDiffersFromPlan,
   'toric-axis-off-steep-meridian': aboutToricAxisOffSteepMeridian,
   'torn-but-no-complication': aboutTornButNoComplication,
+  'visit-finding-not-listed': aboutVisitFindingNotListed,
   'vitrectomy-history-disagrees': aboutVitrectomyHistoryDisagrees,
   'zonule-defect-without-rupture': aboutZonuleDefectWithoutRupture,
   'birth-year-impossible': aboutBirthYearImpossible,
@@ -329,6 +345,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'corneal-astigmatism-unusual': aboutCornealAstigmatismUnusual,
   'date-in-future': aboutDateInFuture,
   'dose-implausible': aboutDoseImplausible,
+  'drops-too-often': aboutDropsTooOften,
   'duration-unusual': aboutDurationUnusual,
   'fellow-eye-same': aboutFellowEyeSame,
   'incisions-in-one-place': aboutIncisionsInOnePlace,
@@ -338,16 +355,19 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'marker-disagrees-with-capsulotomy': aboutMarkerDisagreesWithCapsulotomy,
   'minus-lens-without-own-constants': aboutMinusLensWithoutOwnConstants,
   'ring-size-unusual-for-eye': aboutRingSizeUnusualForEye,
+  'spare-lens-power-unusual': aboutSpareLensPowerUnusual,
   'uncorrected-better-than-corrected': aboutUncorrectedBetterThanCorrected,
   'unusual-value': aboutUnusualValue,
   'alpha-blocker-without-precaution': aboutAlphaBlockerWithoutPrecaution,
   'bag-power-in-sulcus': aboutBagPowerInSulcus,
   'biometry-date-implausible': aboutBiometryDateImplausible,
+  'complication-found-outside-course': aboutComplicationFoundOutsideCourse,
   'consent-after-operation': aboutConsentAfterOperation,
   'drug-against-allergy': aboutDrugAgainstAllergy,
   'early-ring-with-intact-zonule': aboutEarlyRingWithIntactZonule,
   'eye-left-without-lens': aboutEyeLeftWithoutLens,
   'fragment-without-referral': aboutFragmentWithoutReferral,
+  'general-anaesthesia-without-anaesthetist': aboutGeneralAnaesthesiaWithoutAnaesthetist,
   'high-pressure-untreated': aboutHighPressureUntreated,
   'hydrodissection-of-posterior-polar': aboutHydrodissectionOfPosteriorPolar,
   'leak-left-at-end': aboutLeakLeftAtEnd,
@@ -361,12 +381,15 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'planned-but-operated': aboutPlannedButOperated,
   'refractive-surprise-unexplained': aboutRefractiveSurpriseUnexplained,
   'review-before-operation': aboutReviewBeforeOperation,
+  'review-before-visit': aboutReviewBeforeVisit,
   'reviews-out-of-order': aboutReviewsOutOfOrder,
   'ring-after-uncontained-tear': aboutRingAfterUncontainedTear,
   'rotated-lens-not-listed': aboutRotatedLensNotListed,
   'rupture-without-early-review': aboutRuptureWithoutEarlyReview,
   'scheduled-review-missing': aboutScheduledReviewMissing,
   'signed-before-finish': aboutSignedBeforeFinish,
+  'signed-before-visit': aboutSignedBeforeVisit,
+  'signed-before-written': aboutSignedBeforeWritten,
   'signed-late': aboutSignedLate,
   'small-pupil-without-aid': aboutSmallPupilWithoutAid,
   'suture-removal-before-operation': aboutSutureRemovalBeforeOperation,
@@ -399,6 +422,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'ultrasound-longer-than-operation': aboutUltrasoundLongerThanOperation,
   'ambiguous-abbreviation': aboutAmbiguousAbbreviation,
   'axis-written-zero': aboutAxisWrittenZero,
+  'clock-hour-or-degrees': aboutClockHourOrDegrees,
   'dictated-words-in-no-field': aboutDictatedWordsInNoField,
   'dictation-contradicts-itself': aboutDictationContradictsItself,
   'number-in-quotes': aboutNumberInQuotes,
@@ -425,6 +449,8 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'web-address-in-note': aboutWebAddressInNote,
   'amended-field-unknown': aboutAmendedFieldUnknown,
   'amended-value-differs': aboutAmendedValueDiffers,
+  'amended-value-same': aboutAmendedValueSame,
+  'amended-value-unreadable': aboutAmendedValueUnreadable,
   'amendment-before-note': aboutAmendmentBeforeNote,
   'amendment-of-unfinished-note': aboutAmendmentOfUnfinishedNote,
   'amendments-out-of-order': aboutAmendmentsOutOfOrder,

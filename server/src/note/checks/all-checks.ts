@@ -84,7 +84,9 @@ import { powerNotMade } from './agreement/power-not-made.ts';
 import { predictedFarFromTarget } from './agreement/predicted-far-from-target.ts';
 import { predictionByOtherFormula } from './agreement/prediction-by-other-formula.ts';
 import { procedureDisagreesWithLens } from './agreement/procedure-disagrees-with-lens.ts';
+import { purposeNotOfDrug } from './agreement/purpose-not-of-drug.ts';
 import { refractionSignDisagreesWithLength } from './agreement/refraction-sign-disagrees-with-length.ts';
+import { ringDescribedButNotUsed } from './agreement/ring-described-but-not-used.ts';
 import { ringDiffersFromPlan } from './agreement/ring-differs-from-plan.ts';
 import { ringReasonDisagrees } from './agreement/ring-reason-disagrees.ts';
 import { signerMayNotSign } from './agreement/signer-may-not-sign.ts';
@@ -92,6 +94,7 @@ import { suturesDisagree } from './agreement/sutures-disagree.ts';
 import { toricAxisDiffersFromPlan } from './agreement/toric-axis-differs-from-plan.ts';
 import { toricAxisOffSteepMeridian } from './agreement/toric-axis-off-steep-meridian.ts';
 import { tornButNoComplication } from './agreement/torn-but-no-complication.ts';
+import { visitFindingNotListed } from './agreement/visit-finding-not-listed.ts';
 import { vitrectomyHistoryDisagrees } from './agreement/vitrectomy-history-disagrees.ts';
 import { zonuleDefectWithoutRupture } from './agreement/zonule-defect-without-rupture.ts';
 import { birthYearImpossible } from './plausibility/birth-year-impossible.ts';
@@ -100,6 +103,7 @@ import { capsulotomyNotSmallerThanOptic } from './plausibility/capsulotomy-not-s
 import { cornealAstigmatismUnusual } from './plausibility/corneal-astigmatism-unusual.ts';
 import { dateInFuture } from './plausibility/date-in-future.ts';
 import { doseImplausible } from './plausibility/dose-implausible.ts';
+import { dropsTooOften } from './plausibility/drops-too-often.ts';
 import { durationUnusual } from './plausibility/duration-unusual.ts';
 import { fellowEyeSame } from './plausibility/fellow-eye-same.ts';
 import { incisionsInOnePlace } from './plausibility/incisions-in-one-place.ts';
@@ -109,16 +113,19 @@ import { longEyeFormulaUnadjusted } from './plausibility/long-eye-formula-unadju
 import { markerDisagreesWithCapsulotomy } from './plausibility/marker-disagrees-with-capsulotomy.ts';
 import { minusLensWithoutOwnConstants } from './plausibility/minus-lens-without-own-constants.ts';
 import { ringSizeUnusualForEye } from './plausibility/ring-size-unusual-for-eye.ts';
+import { spareLensPowerUnusual } from './plausibility/spare-lens-power-unusual.ts';
 import { uncorrectedBetterThanCorrected } from './plausibility/uncorrected-better-than-corrected.ts';
 import { unusualValue } from './plausibility/unusual-value.ts';
 import { alphaBlockerWithoutPrecaution } from './sequence/alpha-blocker-without-precaution.ts';
 import { bagPowerInSulcus } from './sequence/bag-power-in-sulcus.ts';
 import { biometryDateImplausible } from './sequence/biometry-date-implausible.ts';
+import { complicationFoundOutsideCourse } from './sequence/complication-found-outside-course.ts';
 import { consentAfterOperation } from './sequence/consent-after-operation.ts';
 import { drugAgainstAllergy } from './sequence/drug-against-allergy.ts';
 import { earlyRingWithIntactZonule } from './sequence/early-ring-with-intact-zonule.ts';
 import { eyeLeftWithoutLens } from './sequence/eye-left-without-lens.ts';
 import { fragmentWithoutReferral } from './sequence/fragment-without-referral.ts';
+import { generalAnaesthesiaWithoutAnaesthetist } from './sequence/general-anaesthesia-without-anaesthetist.ts';
 import { highPressureUntreated } from './sequence/high-pressure-untreated.ts';
 import { hydrodissectionOfPosteriorPolar } from './sequence/hydrodissection-of-posterior-polar.ts';
 import { leakLeftAtEnd } from './sequence/leak-left-at-end.ts';
@@ -132,12 +139,15 @@ import { operationDateDisagrees } from './sequence/operation-date-disagrees.ts';
 import { plannedButOperated } from './sequence/planned-but-operated.ts';
 import { refractiveSurpriseUnexplained } from './sequence/refractive-surprise-unexplained.ts';
 import { reviewBeforeOperation } from './sequence/review-before-operation.ts';
+import { reviewBeforeVisit } from './sequence/review-before-visit.ts';
 import { reviewsOutOfOrder } from './sequence/reviews-out-of-order.ts';
 import { ringAfterUncontainedTear } from './sequence/ring-after-uncontained-tear.ts';
 import { rotatedLensNotListed } from './sequence/rotated-lens-not-listed.ts';
 import { ruptureWithoutEarlyReview } from './sequence/rupture-without-early-review.ts';
 import { scheduledReviewMissing } from './sequence/scheduled-review-missing.ts';
 import { signedBeforeFinish } from './sequence/signed-before-finish.ts';
+import { signedBeforeVisit } from './sequence/signed-before-visit.ts';
+import { signedBeforeWritten } from './sequence/signed-before-written.ts';
 import { signedLate } from './sequence/signed-late.ts';
 import { smallPupilWithoutAid } from './sequence/small-pupil-without-aid.ts';
 import { sutureRemovalBeforeOperation } from './sequence/suture-removal-before-operation.ts';
@@ -170,6 +180,7 @@ import { statedOverlapDisagrees } from './arithmetic/stated-overlap-disagrees.ts
 import { ultrasoundLongerThanOperation } from './arithmetic/ultrasound-longer-than-operation.ts';
 import { ambiguousAbbreviation } from './writing/ambiguous-abbreviation.ts';
 import { axisWrittenZero } from './writing/axis-written-zero.ts';
+import { clockHourOrDegrees } from './writing/clock-hour-or-degrees.ts';
 import { numberInQuotes } from './writing/number-in-quotes.ts';
 import { placeholderLeft } from './writing/placeholder-left.ts';
 import { dictatedWordsInNoField } from './writing/dictated-words-in-no-field.ts';
@@ -196,6 +207,8 @@ import { postCodeInNote } from './privacy/post-code-in-note.ts';
 import { webAddressInNote } from './privacy/web-address-in-note.ts';
 import { amendedFieldUnknown } from './set/amended-field-unknown.ts';
 import { amendedValueDiffers } from './set/amended-value-differs.ts';
+import { amendedValueSame } from './set/amended-value-same.ts';
+import { amendedValueUnreadable } from './set/amended-value-unreadable.ts';
 import { amendmentBeforeNote } from './set/amendment-before-note.ts';
 import { amendmentOfUnfinishedNote } from './set/amendment-of-unfinished-note.ts';
 import { amendmentsOutOfOrder } from './set/amendments-out-of-order.ts';
@@ -314,7 +327,9 @@ export const allChecks: readonly Check[] = [
   predictedFarFromTarget,
   predictionByOtherFormula,
   procedureDisagreesWithLens,
+  purposeNotOfDrug,
   refractionSignDisagreesWithLength,
+  ringDescribedButNotUsed,
   ringDiffersFromPlan,
   ringReasonDisagrees,
   signerMayNotSign,
@@ -322,6 +337,7 @@ export const allChecks: readonly Check[] = [
   toricAxisDiffersFromPlan,
   toricAxisOffSteepMeridian,
   tornButNoComplication,
+  visitFindingNotListed,
   vitrectomyHistoryDisagrees,
   zonuleDefectWithoutRupture,
   // plausibility
@@ -331,6 +347,7 @@ export const allChecks: readonly Check[] = [
   cornealAstigmatismUnusual,
   dateInFuture,
   doseImplausible,
+  dropsTooOften,
   durationUnusual,
   fellowEyeSame,
   incisionsInOnePlace,
@@ -340,17 +357,20 @@ export const allChecks: readonly Check[] = [
   markerDisagreesWithCapsulotomy,
   minusLensWithoutOwnConstants,
   ringSizeUnusualForEye,
+  spareLensPowerUnusual,
   uncorrectedBetterThanCorrected,
   unusualValue,
   // sequence and consequence
   alphaBlockerWithoutPrecaution,
   bagPowerInSulcus,
   biometryDateImplausible,
+  complicationFoundOutsideCourse,
   consentAfterOperation,
   drugAgainstAllergy,
   earlyRingWithIntactZonule,
   eyeLeftWithoutLens,
   fragmentWithoutReferral,
+  generalAnaesthesiaWithoutAnaesthetist,
   highPressureUntreated,
   hydrodissectionOfPosteriorPolar,
   leakLeftAtEnd,
@@ -364,12 +384,15 @@ export const allChecks: readonly Check[] = [
   plannedButOperated,
   refractiveSurpriseUnexplained,
   reviewBeforeOperation,
+  reviewBeforeVisit,
   reviewsOutOfOrder,
   ringAfterUncontainedTear,
   rotatedLensNotListed,
   ruptureWithoutEarlyReview,
   scheduledReviewMissing,
   signedBeforeFinish,
+  signedBeforeVisit,
+  signedBeforeWritten,
   signedLate,
   smallPupilWithoutAid,
   sutureRemovalBeforeOperation,
@@ -405,6 +428,7 @@ export const allChecks: readonly Check[] = [
   // writing
   ambiguousAbbreviation,
   axisWrittenZero,
+  clockHourOrDegrees,
   dictatedWordsInNoField,
   dictationContradictsItself,
   numberInQuotes,
@@ -433,6 +457,8 @@ export const allChecks: readonly Check[] = [
   // across notes
   amendedFieldUnknown,
   amendedValueDiffers,
+  amendedValueSame,
+  amendedValueUnreadable,
   amendmentBeforeNote,
   amendmentOfUnfinishedNote,
   amendmentsOutOfOrder,

@@ -12,6 +12,7 @@ function rule(
 export const readerChecks: readonly CheckInfo[] = [
   rule('text-not-readable', 'A line of the note cannot be read.'),
   rule('record-kind-missing', 'The note does not say which kind of record it is.'),
+  rule('record-kind-disagrees', 'The note says that it is one kind of record and has the fields of another.'),
   rule('note-too-large', 'The file is far larger than any note.'),
   rule('note-not-fully-checked', 'A check failed on this note, so that the note is not fully checked.'),
   rule('unknown-field', 'A field does not exist in this section.'),

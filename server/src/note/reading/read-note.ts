@@ -1,9 +1,10 @@
 import { recordPlan, type RecordKind } from '@sideport/schemas';
-import { recordKinds, statuses } from '@sideport/schemas/vocabulary/head.ts';
+import { statuses } from '@sideport/schemas/vocabulary/head.ts';
 import { formatVersion } from '@sideport/schemas/sections/head.ts';
 import type { Remark } from '../remark.ts';
 import type { NoteReading, ReadValue, Status } from './note-reading.ts';
 import { readTree } from './read-tree.ts';
+import { recordKindOf } from './record-kind.ts';
 import { SectionReader } from './section-reader.ts';
 import type { MapNode, Tree } from './tree.ts';
 
@@ -26,7 +27,7 @@ export function readNote(text: string, kind?: 'department', only?: ReadonlySet<s
   }));
   if (tree.root?.kind !== 'map') return empty(text, tree, remarks);
   const status = statusOf(tree.root);
-  const record: RecordKind = kind ?? recordKind(tree.root, remarks);
+  const record: RecordKind = kind ?? recordKindOf(tree.root, remarks);
   const values: ReadValue[] = [];
   const reader = new SectionReader({ text, tree, status, remarks, values });
   const root =
@@ -39,37 +40,6 @@ function statusOf(root: MapNode): Status {
   const written = scalarAt(root, 'status');
   const reading = written === undefined ? undefined : statuses.read(written.text);
   return reading?.ok === true ? reading.value : 'draft';
-}
-
-/** The kind of record, from `record` or, when that is missing or not understood, from the fields that only one kind has. */
-function recordKind(root: MapNode, remarks: Remark[]): RecordKind {
-  const written = scalarAt(root, 'record');
-  const reading = written === undefined ? undefined : recordKinds.read(written.text);
-  if (reading?.ok === true) return reading.value;
-  const keys = new Set(root.entries.map((entry) => entry.key));
-  const guess = keys.has('amends') ? 'amendment' : keys.has('operation') ? 'follow-up' : 'operation';
-  if (written === undefined) {
-    const first = root.entries[0];
-    remarks.push({
-      check: 'record-kind-missing',
-      severity: 'error',
-      message: `The note does not say which kind of record it is; it is read as ${guess}. Write “record: ${guess}” in its head.`,
-      span: first?.keySpan ?? root.span,
-      path: ['record'],
-      related: [],
-      fixes:
-        first === undefined
-          ? []
-          : [
-              {
-                title: `Write “record: ${guess}”`,
-                safety: 'needs-review',
-                edits: [{ span: { start: first.keySpan.start, end: first.keySpan.start }, text: `record: ${guess}\n` }],
-              },
-            ],
-    });
-  }
-  return guess;
 }
 
 function scalarAt(root: MapNode, key: string) {

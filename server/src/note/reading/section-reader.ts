@@ -1,7 +1,9 @@
+import { bad, type Reading } from '@sideport/schemas/notation/notation.ts';
 import type { Field, GroupPlace, GroupPlan, ListPlan, Place, Plan, Said, ValuePlan } from '@sideport/schemas';
 import { severityOfUnfinished, type Remark } from '../remark.ts';
 import { absenceIn } from './absence.ts';
 import type { ReadValue, Status } from './note-reading.ts';
+import { insideTypographicQuotes, notUsed, severalValues, type LikelyMeant } from './likely-meant.ts';
 import { remarkOnValue } from './value-remarks.ts';
 import type { ListNode, MapNode, ScalarNode, Tree, TreeNode } from './tree.ts';
 import { unknownField } from './unknown-field.ts';
@@ -55,11 +57,13 @@ export class SectionReader {
     if (plan.kind === 'value') return this.value(plan, node, place);
     if (plan.kind === 'list') return this.list(plan, node, place);
     if (node.kind === 'map') return this.group(plan, node, place);
+    const meant = node.kind === 'scalar' ? notUsed(plan, node, place, this.state.text) : undefined;
     this.shape(
       'expected-section',
       plan,
       place,
       `“${plan.guide.label}” is a section with fields of its own (${fieldNames(plan)}); found ${described(node)}.`,
+      meant,
     );
     return undefined;
   }
@@ -85,7 +89,12 @@ export class SectionReader {
 
   /** One value where a list is due counts as a list of one; one section does too, with a remark on its dash. */
   private single(plan: ListPlan, node: TreeNode, place: Place): readonly TreeNode[] | undefined {
-    if (node.kind === 'scalar' && plan.item.kind === 'value') return [node];
+    if (node.kind === 'scalar' && plan.item.kind === 'value') {
+      const meant = severalValues(plan.item, node);
+      if (meant === undefined) return [node];
+      this.shape('expected-list', plan, place, `“${plan.guide.label}” is a list; found ${described(node)}.`, meant);
+      return undefined;
+    }
     const found = node.kind === 'map' ? 'the fields of one entry without a dash' : described(node);
     this.shape(
       'expected-list',
@@ -106,7 +115,8 @@ export class SectionReader {
       );
       return undefined;
     }
-    const reading = plan.notation.read(node.text);
+    const quoted = plan.guide.prose === true ? undefined : insideTypographicQuotes(node);
+    const reading = quoted === undefined ? plan.notation.read(node.text) : typographicQuotes(node.text, quoted);
     if (!reading.ok) {
       const { check, message, suggestion } = reading.fault;
       const isSide = plan.notation.name === 'side';
@@ -176,11 +186,13 @@ export class SectionReader {
     });
   }
 
-  private shape(check: string, plan: Plan, place: Place, message: string): void {
+  private shape(check: string, plan: Plan, place: Place, message: string, meant?: LikelyMeant): void {
     const says =
-      plan.guide.says === undefined
-        ? ''
-        : ` If there was none of it, write ${plan.guide.says.map((word) => `“${word}”`).join(' or ')}.`;
+      meant !== undefined
+        ? ` ${meant.hint}`
+        : plan.guide.says === undefined
+          ? ''
+          : ` If there was none of it, write ${plan.guide.says.map((word) => `“${word}”`).join(' or ')}.`;
     this.state.remarks.push({
       check,
       severity: 'error',
@@ -188,7 +200,7 @@ export class SectionReader {
       span: place.span,
       path: place.path,
       related: [],
-      fixes: [],
+      fixes: meant?.fixes ?? [],
     });
   }
 }
@@ -200,6 +212,16 @@ function described(node: TreeNode): string {
 
 function shortened(node: ScalarNode): string {
   return node.text.length > 40 ? `${node.text.slice(0, 39)}…` : node.text;
+}
+
+/** The quotes that a text program puts in place of straight ones belong to the value here. */
+function typographicQuotes(text: string, inside: string): Reading<never> {
+  const straight = `"${inside}"`;
+  return bad(
+    'unreadable-value',
+    `the marks around ${text} are typographic ones, which belong to the value here. Write ${straight}.`,
+    straight,
+  );
 }
 
 function fieldNames(plan: GroupPlan): string {

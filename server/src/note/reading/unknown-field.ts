@@ -1,19 +1,23 @@
 import { fieldsBelow, nearest, recordPlan, type GroupPlan, type Path } from '@sideport/schemas';
 import type { Remark } from '../remark.ts';
+import { article, kindsWith } from './record-kind.ts';
 import type { MapEntry } from './tree.ts';
 
 /** A field that its section does not have: the near miss, or where a field of that name belongs. */
 export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path): Remark {
   const names = [...plan.fields.keys()];
   const folded = entry.key.toLowerCase().replace(/[_ ]/gu, '-');
-  const near = names.includes(folded) ? folded : nearest(folded, names);
-  const elsewhere = near === undefined ? homes(entry.key) : [];
+  const ofOther = path.length > 1 ? [] : kindsWith(entry.key);
+  const near = ofOther.length > 0 ? undefined : names.includes(folded) ? folded : nearest(folded, names);
+  const elsewhere = near === undefined && ofOther.length === 0 ? homes(entry.key) : [];
   const hint =
     near !== undefined
       ? ` Did you mean “${near}”?`
-      : elsewhere.length > 0
-        ? ` It belongs in ${elsewhere.slice(0, 3).join(' or ')}.`
-        : ` Known here: ${names.length > 14 ? `${names.slice(0, 14).join(', ')}, …` : names.join(', ')}.`;
+      : ofOther.length > 0
+        ? ` It is a field of ${ofOther.map(article).join(' or ')}.`
+        : elsewhere.length > 0
+          ? ` It belongs in ${elsewhere.slice(0, 3).join(' or ')}.`
+          : ` Known here: ${names.length > 14 ? `${names.slice(0, 14).join(', ')}, …` : names.join(', ')}.`;
   return {
     check: 'unknown-field',
     severity: 'error',

@@ -29,6 +29,8 @@ export const aboutAnaesthesiaDiffersFromPlan: About = () => ({
   whatToDo: 'Say why in “text” of the anaesthesia, or correct the one that is wrong.',
   source: 'common practice, no source',
   since: '1.0',
-  faulty: { note: 'anaesthesia:\n  kinds: [general]' },
-  sound: { note: 'anaesthesia:\n  kinds: [general]\n  text: could not keep still, changed after sign-in' },
+  faulty: { note: 'anaesthesia:\n  kinds: [general]\n  anaesthetist: A-04' },
+  sound: {
+    note: 'anaesthesia:\n  kinds: [general]\n  anaesthetist: A-04\n  text: could not keep still, changed after sign-in',
+  },
 });

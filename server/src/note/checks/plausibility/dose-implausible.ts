@@ -14,7 +14,7 @@ export const doseImplausible = operationCheck({
     for (const { drug, route, dose } of drugs?.items ?? []) {
       if (drug === undefined || route === undefined || dose === undefined) continue;
       const usual = usualDoseOf(drug.value, route.value);
-      const mass = massOf(dose.value);
+      const mass = massOf(dose.value, drug.value);
       if (usual === undefined) continue;
       const [least, most] = usual.mg;
       if (mass !== undefined && (mass < least || mass > most)) {

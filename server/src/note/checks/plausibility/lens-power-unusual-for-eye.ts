@@ -1,14 +1,9 @@
-import type { Operation } from '@sideport/schemas';
-import { srkT } from '../../calculations/lens-power/srk-t.ts';
 import { operationCheck, type About } from '../check.ts';
-import { has, removesLens } from '../support/course.ts';
 import { differs, implantedLens, plannedLens, samePower } from '../support/lenses.ts';
 import { keratometryOf, lengthOf, meanOf } from '../support/measurements.ts';
+import { neededPower } from '../support/needed-power.ts';
 import { related } from '../support/place.ts';
 import { dioptres } from '../support/words.ts';
-
-/** An ordinary lens; only slips of sign, digit or eye are to be found. */
-const A_CONSTANT = 118.5;
 
 export const lensPowerUnusualForEye = operationCheck({
   id: 'lens-power-unusual-for-eye',
@@ -23,22 +18,14 @@ export const lensPowerUnusualForEye = operationCheck({
     const keratometry = keratometryOf(note.preop?.biometry);
     if (power === undefined || length === undefined || keratometry === undefined || k1 === undefined) return;
     // Where plan and implant differ, that is the remark.
-    if (differs(planned?.power, lens?.power, samePower) || isSpecial(note)) return;
-    const axialLengthMm = length.value.amount;
-    const outcome = srkT.power({
-      axialLengthMm,
-      meanKeratometryD: meanOf(keratometry),
-      aConstant: A_CONSTANT,
-      targetD: target?.value.amount ?? 0,
-    });
-    if (!outcome.ok) return;
+    if (differs(planned?.power, lens?.power, samePower)) return;
+    const needed = neededPower(note);
     const amount = power.value.amount;
-    const margin = axialLengthMm < 26 ? 4 : axialLengthMm < 30 ? 5 : 7;
-    if (Math.abs(amount - outcome.value) <= margin) return;
-    const sign = amount !== 0 && Math.abs(-amount - outcome.value) <= margin ? ' Is the sign right?' : '';
+    if (needed === undefined || Math.abs(amount - needed.power) <= needed.margin) return;
+    const sign = amount !== 0 && Math.abs(-amount - needed.power) <= needed.margin ? ' Is the sign right?' : '';
     say({
       at: power,
-      message: `Power: ${power.text} is far from what an eye of ${length.text} and ${meanOf(keratometry).toFixed(2)} D needs for ${target?.text ?? 'emmetropia'}, roughly ${dioptres(outcome.value, 0)}.${sign}`,
+      message: `Power: ${power.text} is far from what an eye of ${length.text} and ${meanOf(keratometry).toFixed(2)} D needs for ${target?.text ?? 'emmetropia'}, roughly ${dioptres(needed.power, 0)}.${sign}`,
       related: [
         related(`axial length: ${length.text}`, length),
         related(`K1: ${k1.text}`, k1),
@@ -60,15 +47,3 @@ export const aboutLensPowerUnusualForEye: About = () => ({
   },
   sound: { note: 'plan:\n  lens:\n    power: +21.5 D' },
 });
-
-const OTHER_OPTICS = ['anterior chamber', 'iris-claw'];
-
-/** Eyes and lenses for which the rough guide does not hold. */
-function isSpecial(note: Operation): boolean {
-  const kind = (note.lens?.kind ?? note.plan?.lens?.kind)?.value;
-  return (
-    !removesLens(note) ||
-    has(note.comorbidity, 'previous corneal refractive surgery') !== undefined ||
-    (kind !== undefined && OTHER_OPTICS.includes(kind))
-  );
-}

@@ -7,7 +7,7 @@ import { inDepartment } from '../support/place.ts';
 
 const minus = composeNote(
   longEye,
-  'preop:\n  biometry:\n    axial-length: 33.50 mm\n  fellow-eye:\n    axial-length: 33.41 mm\nplan:\n  lens:\n    model: HT-3\n    power: -2.0 D\nsafety:\n  lens-verified:\n    model: HT-3\n    power: -2.0 D\nlens:\n  model: HT-3\n  pieces: 3\n  power: -2.0 D\n  udi: not recorded',
+  'preop:\n  biometry:\n    axial-length: 33.50 mm\n  fellow-eye:\n    axial-length: 33.41 mm\nplan:\n  lens:\n    model: HT-3\n    power: -2.0 D\n  spare-lens:\n    power: -2.5 D\nsafety:\n  lens-verified:\n    model: HT-3\n    power: -2.0 D\nlens:\n  model: HT-3\n  pieces: 3\n  power: -2.0 D\n  udi: not recorded',
 );
 
 export const minusLensWithoutOwnConstants = operationCheck({

@@ -1,6 +1,7 @@
 import { amendmentCheck, type About } from '../check.ts';
 import { fieldIn, planOfField } from '../support/field-path.ts';
 import { related } from '../support/place.ts';
+import { sameWords } from '../support/words.ts';
 
 export const amendedValueDiffers = amendmentCheck({
   id: 'amended-value-differs',
@@ -13,7 +14,7 @@ export const amendedValueDiffers = amendmentCheck({
     for (const { field, was } of changes?.items ?? []) {
       if (field === undefined || was === undefined || planOfField(field.value)?.kind !== 'value') continue;
       const original = fieldIn(operation, field.value);
-      if (original === undefined || fold(original.text) === fold(was.value)) continue;
+      if (original === undefined || sameWords(original.text, was.value)) continue;
       say({
         at: was,
         message: `Amendment: ${field.text} is quoted as “${was.text}”, but the note says “${original.text}”.`,
@@ -37,7 +38,3 @@ export const aboutAmendedValueDiffers: About = () => ({
     note: 'changes:\n  - field: antisepsis.contact\n    was: 3 min\n    now: 5 min\n    reason: the theatre log says five minutes',
   },
 });
-
-function fold(text: string): string {
-  return text.trim().replace(/\s+/gu, ' ').toLowerCase();
-}

@@ -44,7 +44,7 @@ export const aboutAmendmentsOutOfOrder: About = () => ({
   },
   sound: {
     base: 'amendment',
-    note: 'id: AM-2031-0102-2\nat: 2031-04-15T08:30+01:00',
+    note: 'id: AM-2031-0102-2\nat: 2031-04-15T08:30+01:00\nsigned:\n  - by: S-02\n    meaning: author\n    at: 2031-04-15T08:34+01:00',
     files: { 'first.opnote.yaml': 'record: amendment\nid: AM-2031-0102-1\nat: 2031-04-12T08:30+01:00' },
   },
 });

@@ -40,16 +40,26 @@ const usualDoses: readonly UsualDose[] = [
   { name: 'dexamethasone', drug: /dexameth/iu, route: 'subconjunctival', mg: [1, 4], source: memory },
   { name: 'betamethasone', drug: /betameth/iu, route: 'subconjunctival', mg: [2, 6], source: memory },
   { name: 'gentamicin', drug: /gentamic/iu, route: 'subconjunctival', mg: [10, 40], source: memory },
+  { name: 'acetazolamide', drug: /acetazolam/iu, route: 'oral', mg: [125, 1000], source: memory },
+  { name: 'acetazolamide', drug: /acetazolam/iu, route: 'intravenous', mg: [250, 1000], source: memory },
+  { name: 'phenylephrine', drug: /phenyleph?rin/iu, route: 'intracameral', mg: [0.5, 10], source: memory },
 ];
 
 export function usualDoseOf(drug: string, route: string): UsualDose | undefined {
   return usualDoses.find((usual) => usual.route === route && usual.drug.test(drug));
 }
 
-/** mg given, from the mass or from strength and volume (1 % is 10 mg per mL). */
-export function massOf({ mass, strength, volume }: Dose): number | undefined {
+/** mg given, from the mass or from strength and volume (1 % is 10 mg per mL); the drug's name may hold its strength. */
+export function massOf({ mass, strength, volume }: Dose, drug: string): number | undefined {
   if (mass !== undefined) return mass;
-  return strength === undefined || volume === undefined ? undefined : strength * 10 * volume;
+  const perCent = strength ?? strengthIn(drug);
+  return perCent === undefined || volume === undefined ? undefined : perCent * 10 * volume;
+}
+
+/** The strength in per cent that stands behind the name of a drug: “lidocaine 1 %”. */
+function strengthIn(drug: string): number | undefined {
+  const typed = /(\d+(?:\.\d+)?)\s*(?:%|per ?cent)/iu.exec(drug)?.[1];
+  return typed === undefined ? undefined : Number(typed);
 }
 
 export function concentrationOf({ mass, volume, strength }: Dose): number | undefined {

@@ -27,3 +27,12 @@ export function dioptres(value: number, decimals = 2): string {
 export function counted(count: number, thing: string): string {
   return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }
+
+/** Whether two texts say the same, blanks and capitals aside. */
+export function sameWords(a: string, b: string): boolean {
+  return folded(a) === folded(b);
+}
+
+function folded(text: string): string {
+  return text.trim().replace(/\s+/gu, ' ').toLowerCase();
+}
