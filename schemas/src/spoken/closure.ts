@@ -4,7 +4,7 @@ const wounds =
   '(wound|wounds|incision|incisions|side ports|side port|main wound|main incision|all wounds|all incisions|both wounds|wound edges|paracenteses|ports|corneal wounds|corneal wound|cornea|stroma|wounds and side ports|main wound and side ports|incisions and side ports)';
 const stitch = '(suture|sutures|stitch|stitches)';
 const time =
-  '(see|seen|review|reviewed|reviews|follow+up|follow up|followup|return|returns|recheck|rechecked|appointment|clinic|back|check|checked|outpatients|outpatient|r / v|r v|rv|f / u|fu|f u|post op visit|postoperative visit|post operative visit|post op check|postoperative check|visit|come back|comes back)';
+  '(see|seen|review|reviewed|reviews|follow+up|follow up|followup|return|returns|recheck|rechecked|appointment|clinic|back|check|checked|control|controlled|outpatients|outpatient|r / v|r v|rv|f / u|fu|f u|post op visit|postoperative visit|post operative visit|post op check|postoperative check|visit|come back|comes back)';
 const whom =
   '[(her|him|them|the patient|patient|me|us|again|back|appointment|appointments|clinic|visit|in clinic|in outpatients|in the clinic|in eye clinic|in the eye clinic|with me|planned|arranged|booked|due|by me|and review|in review|for review|with the optometrist|in the outpatient clinic|check|scheduled|is|will be|in outpatient clinic|eye clinic)]';
 
@@ -12,7 +12,10 @@ const whom =
 export function closureSpoken(): SpokenSection {
   return {
     subjects: [
-      { id: 'closure', named: [`${wounds} (closed|checked|tested|inspected)`] },
+      {
+        id: 'closure',
+        named: [`${wounds} (closed|checked|tested|inspected)`, '(limbal|corneal|scleral|wound|incision) closure'],
+      },
       {
         id: 'sutures',
         named: [
@@ -80,7 +83,8 @@ export function closureSpoken(): SpokenSection {
             value: 'no leak',
             implied: true,
             said: [
-              `${wounds} [$was] [(all|found to be|checked and|both|secure and)] (secure|dry|sealed|tight|leakproof)`,
+              `${wounds} [$was] [(all|found to be|checked and|both|secure and)] (secure|dry|sealed|tight|leakproof) [on testing]`,
+              'dry on testing',
             ],
           },
           {
@@ -248,8 +252,8 @@ export function closureSpoken(): SpokenSection {
           {
             value: '1 day',
             said: [
-              `${time} ${whom} [(on|in)] (tomorrow|the next day|next day|the following day|the morning|tomorrow morning|first postoperative day|the first postoperative day|the first post operative day|tomorrow in clinic|the day after|the day after surgery)`,
-              '(tomorrow|next day|day one|first day|first postoperative day) (review|check|follow up|visit|appointment|clinic|post op check)',
+              `${time} ${whom} [(on|in)] (tomorrow|the next day|next day|the following day|the morning|next morning|the next morning|the following morning|the first day|tomorrow morning|first postoperative day|the first postoperative day|the first post operative day|tomorrow in clinic|the day after|the day after surgery)`,
+              '[the] (tomorrow|next day|day one|first day|first postoperative day) (review|check|follow up|visit|appointment|clinic|post op check)',
               '(tomorrow|next day) for [a] (review|check|follow up|visit)',
             ],
           },

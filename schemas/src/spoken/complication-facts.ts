@@ -36,6 +36,7 @@ export const complicationFacts: readonly ComplicationFact[] = [
     ],
     denied: [
       `[the] $pc ${intact}`,
+      '[the] (posterior capsule|pc|capsule|bag) (came (through|out)|stayed|remained|survived|is|was) [all] in one piece',
       '(intact|preserved) (posterior capsule|pc|posterior capsular bag|bag|capsular bag|capsule)',
       `[the] (capsule|capsular bag|bag) ${intact}`,
       '[the] $pc $not (ruptured|torn|breached|broken|rupture|tear|break|damaged)',
@@ -48,7 +49,7 @@ export const complicationFacts: readonly ComplicationFact[] = [
     what: 'vitreous loss',
     state: ['capsule-state.vitreous', 'prolapsed', 'not prolapsed'],
     said: [
-      '[the] vitreous [$was] (loss|prolapse|prolapsed|lost|presented|presentation|encountered|prolapsing|disturbance|came forward|came through|present|seen|strand|strands|knuckle) [(in|into|to|through|at|within) [the] (anterior chamber|wound|ac|a c|incision|main wound|bag|rhexis)]',
+      '[the] vitreous [$was] (loss|prolapse|prolapsed|lost|presented|presentation|encountered|prolapsing|disturbance|came forward|came through|came|present|seen|strand|strands|knuckle) [(in|into|to|through|at|within) [the] (anterior chamber|wound|ac|a c|incision|main wound|bag|rhexis)]',
       'vitreous (in|into|to) [the] (anterior chamber|wound|ac|a c|incision|main wound)',
       '(loss|prolapse|strand|strands|knuckle) of vitreous [(in|into|to) [the] (anterior chamber|wound)]',
       '(lost|losing) [some] vitreous',

@@ -4,6 +4,10 @@ export interface Cue {
   readonly strength: 'strong' | 'weak';
   /** Takes the last value back even when no other follows. */
   readonly withdraws?: boolean;
+  /** Takes back what was said of the thing that is named next: "forget the ring". */
+  readonly names?: boolean;
+  /** Comes back to something said before: "earlier I said two point two, it was two point four". */
+  readonly recalls?: boolean;
 }
 
 export const cues: readonly Cue[] = [
@@ -15,6 +19,18 @@ export const cues: readonly Cue[] = [
       '(not|cancel|forget|delete|scrap) {number}',
       '(scratch|delete|strike|cancel|ignore|disregard) (the last|that last) (bit|word|number|sentence|part|one|value|figure|statement)',
       'strike out',
+    ],
+  },
+  {
+    strength: 'strong',
+    names: true,
+    said: ['(scratch|scrub|delete|strike|scrap|cancel|ignore|forget|disregard|erase) [about] the [bit about] [the]'],
+  },
+  {
+    strength: 'strong',
+    recalls: true,
+    said: [
+      '[(earlier|before|previously|above|at the (start|beginning)|one thing|in the preoperative part)] (i|we) [(have|had)] [(earlier|before|previously)] (said|dictated|told you|called it|mentioned|gave) [(a|an|the)]',
     ],
   },
   {
@@ -32,7 +48,7 @@ export const cues: readonly Cue[] = [
       'that should (be|have been|read)',
       'should (read|have been)',
       'i beg your pardon',
-      'beg your pardon',
+      'beg [your] pardon',
       '[no] i (meant|mean) [to say]',
       '[or] rather',
       '[no] i tell a lie',
@@ -43,7 +59,7 @@ export const cues: readonly Cue[] = [
       'excuse me',
       'or [i] should [i] say',
       'i misspoke',
-      'let me rephrase',
+      'let me (rephrase|restate|reword) [that|it]',
       'let me start again',
     ],
   },
@@ -103,6 +119,7 @@ export const denialsAfter: readonly string[] = [
   '(not|never) a (trace|sign|hint) [of it]',
   'at no (time|point|stage)',
   'i (did not|didnt) (place|use|need|put in|insert|give|make|see)',
+  `[$was] (opened|ready|available|loaded|on the table|standing by|kept ready) [(but|and|though)] [(then|$was)] not ${undone}`,
   `$not [(actually|at any point)] ${undone}`,
   '[$was] [(deliberately|intentionally|purposely|specifically|therefore|both|all|also)] (unnecessary|omitted|withheld|avoided|absent|nil|none|left out)',
   '(did not|didnt) (occur|happen|develop|result)',
@@ -110,6 +127,7 @@ export const denialsAfter: readonly string[] = [
 
 /** Words after a fact that leave open whether it happened. */
 export const doubtsAfter: readonly string[] = [
+  '(only if|provided that|as long as)',
   '[$was] [(initially|at first|briefly)] (suspected|queried|feared|considered|discussed|possible|questioned|threatened|thought likely|planned|ruled out|excluded)',
   '(cannot|could not) be excluded',
   // What a recogniser makes of “not”: never a denial, but no statement either.

@@ -194,6 +194,7 @@ export function head(): SpokenSection {
             value: 'fellow',
             said: [
               'fellow (surgeon|operating|performing)',
+              '(i|me) (did|operated|performed) [(it|this|this one|the case)] as [the|a] fellow',
               '(by me|me|i operated) as [the|a] fellow',
               '(surgeon|operator|operated by|performed by|done by|carried out by|surgery by|surgeon grade) [,] [is|was] [a|the|me the|our] [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
               '(i am|im) (a|the) [(cornea|anterior segment|surgical|retina|glaucoma)] fellow',
@@ -243,6 +244,8 @@ export function head(): SpokenSection {
               '{number} minute (operation|procedure|surgery|case)',
               'all (done|finished|over) in {number} minutes',
               '(done|finished|completed|over) in {number} minutes',
+              '[from] start to finish {number} minutes',
+              '{number} minutes [,] [that|this|it] took',
               '{number} minutes (in total|total|start to finish|skin to skin|from start to finish|altogether|all told|all in|overall|in all)',
             ],
             write: '{} min',

@@ -15,6 +15,7 @@ export function incisionsSpoken(): SpokenSection {
         named: [
           '[the] main [corneal|phaco|temporal] (incision|wound|section|port|entry)',
           '[the] (incision|wound|section|corneal incision|phaco incision|primary incision|cataract incision|corneal wound|corneal section|main)',
+          'the cut',
         ],
         heard: ['in season', 'main in season', 'main precision', 'in scission', 'main in scission', 'insertion'],
       },

@@ -50,7 +50,7 @@ export function lensPlaceSpoken(): SpokenSection {
               '[with] optic [-] (capture|captured) [(in|through|behind|of) [the] (rhexis|capsulorhexis|capsulotomy|bag|anterior capsulorhexis)]',
               '(capture|capturing) [of] [the] optic',
               'optic $was captured',
-              'captured the optic',
+              '(captured|capturing) the optic [(behind|in|through|under|with|by) [the] (rhexis|capsulorhexis|capsulotomy)]',
               '[the] optic (captured|buttonholed)',
               '[with] reverse optic capture',
             ],
@@ -150,6 +150,7 @@ export function lensPlaceSpoken(): SpokenSection {
             said: [
               '[the] $lens [$was] [(well|nicely|perfectly|properly|stable and|sitting|beautifully)] [well] (centred|central|centrally placed)',
               '(well centred|centred|central) $lens',
+              'it (sits|lies|sat|lay) [(nicely|well|perfectly)] (centred|central|centrally)',
               '$lens (centration|position) (good|confirmed|excellent|satisfactory)',
               'good $lens centration',
               '$lens (centres|centred|centring) well',

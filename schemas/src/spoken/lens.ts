@@ -41,6 +41,7 @@ export function lensSpoken(): SpokenSection {
             byDefault: 'signed',
           },
         ],
+        forms: [{ said: ['{number} [(dioptres|dioptre|d)] (that|which|is what) [actually] went in'], write: '{} D' }],
       },
       {
         path: 'lens.cylinder',
@@ -55,7 +56,7 @@ export function lensSpoken(): SpokenSection {
         forms: [
           {
             said: [
-              '{number} [dioptres|dioptre|d] [of] (cylinder|cyl|toricity|astigmatic correction|cylindrical power|toric correction|cylinder power|of astigmatism)',
+              '{number} (dioptres|dioptre|d) [of] (cylinder|cyl|toricity|astigmatic correction|cylindrical power|toric correction|cylinder power|of astigmatism)',
               '{number} (dioptre|d) (cylinder|cyl|toric)',
             ],
             write: '{} D',

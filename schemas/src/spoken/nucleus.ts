@@ -68,6 +68,7 @@ export function nucleusSpoken(): SpokenSection {
             denied: 'no',
             said: [
               'hydrodelineation',
+              '[the] (delineation|delineated)',
               'hydro+delineation',
               '(hdel|hdl|h del|hdelin)',
               'hydro+delamination',
@@ -275,7 +276,8 @@ export function nucleusSpoken(): SpokenSection {
             said: [
               '[the] [posterior] capsule $not (polished|vacuumed)',
               '$pc $not polished',
-              '(did not|didnt) polish the [posterior] capsule',
+              '(did not|didnt) polish [the] [posterior] [capsule]',
+              '(did not|didnt|not) polish it',
             ],
           },
         ],

@@ -51,6 +51,8 @@ export function pupilSpoken(): SpokenSection {
               '(hooks and rings|hooks or rings) (not|were not) (needed|required|used)',
               'no pupil expansion',
               'no (device|aid|devices|aids) [of any kind] [$was] [(needed|required|used|necessary)] for the pupil',
+              'pupil [,] nothing (needed|required|used|necessary) [for it]',
+              'nothing (needed|required|used|necessary) for (it|the pupil)',
               '[the] pupil (needed|required|wanted) no (help|aid|aids|device|devices|assistance|support|expansion)',
               'no [iris] hooks needed',
             ],

@@ -20,15 +20,19 @@ const secondSources: Readonly<Record<string, readonly (readonly string[])[]>> = 
 
 /** Holds a dictation against the note: what agrees is filled, what differs is left to the surgeon. */
 export function withNote(result: DictationResult, view: NoteView): DictationResult {
-  const conflicts = result.conflicts.map((conflict) => decided(conflict, result.values, view));
-  const open = conflicts.filter((conflict) => conflict !== undefined);
+  const judged = result.conflicts.map((conflict) => decided(conflict, result.values, view));
+  const open = judged.flatMap((one) => ('conflict' in one ? [one.conflict] : []));
   const values = result.values.map((value) => {
     const at = result.conflicts.findIndex(({ path }) => samePath(path, value.path));
     if (value.value !== null || at < 0) return judge(value, view);
     const inNote = view.text(value.path) ?? null;
-    return conflicts[at] === undefined
-      ? { value: { ...value, value: inNote, state: 'filled' as const, because: 'the note decides' } }
-      : { value };
+    const one = judged[at]!;
+    if ('conflict' in one) return { value };
+    // The words that the note agrees with are those the value was read from.
+    const { text, start, end } = one.said;
+    return {
+      value: { ...value, value: inNote, text, start, end, state: 'filled' as const, because: 'the note decides' },
+    };
   });
   const differing = values.flatMap(({ value, inNote }): readonly Conflict[] => {
     if (inNote === undefined) return [];
@@ -38,16 +42,18 @@ export function withNote(result: DictationResult, view: NoteView): DictationResu
   return { ...result, values: values.map(({ value }) => value), conflicts: [...open, ...differing] };
 }
 
+type Decided = { readonly conflict: Conflict } | { readonly said: Conflict['candidates'][number] };
+
 /** A contradiction within the dictation is settled where the note gives one of its values; one about the side never is. */
-function decided(conflict: Conflict, values: readonly DictatedValue[], view: NoteView): Conflict | undefined {
+function decided(conflict: Conflict, values: readonly DictatedValue[], view: NoteView): Decided {
   const inNote = view.text(conflict.path);
-  if (inNote === undefined || conflict.candidates.length < 2) return conflict;
-  if (conflict.path[0] === 'eye') return { ...conflict, inNote };
+  if (inNote === undefined || conflict.candidates.length < 2) return { conflict };
+  if (conflict.path[0] === 'eye') return { conflict: { ...conflict, inNote } };
   // Of a value in parts, such as a regimen, the note may have the part that nothing contradicts.
   const rest = values.find(({ path, value }) => value !== null && samePath(path, conflict.path));
-  if (rest !== undefined && agrees(conflict.path, inNote, rest)) return conflict;
-  const settled = conflict.candidates.some(({ value }) => sameMeaning(conflict.path, inNote, value));
-  return settled ? undefined : { ...conflict, inNote };
+  if (rest !== undefined && agrees(conflict.path, inNote, rest)) return { conflict };
+  const said = conflict.candidates.find(({ value }) => sameMeaning(conflict.path, inNote, value));
+  return said === undefined ? { conflict: { ...conflict, inNote } } : { said };
 }
 
 function samePath(a: Path, b: Path): boolean {

@@ -2,6 +2,7 @@ import type { SpokenField } from '@sideport/schemas/spoken/phrase.ts';
 import { writeAmount, type Claim } from './claims.ts';
 import { Context } from './context.ts';
 import { Corrections } from './corrections.ts';
+import { ElsewhereTold } from './elsewhere.ts';
 import { polarities, type Polarity } from './polarity.ts';
 import { guessed, partOf, rankAmounts } from './rank-amounts.ts';
 import { chooseBound, isBound, partOfValue, valuedOf, type Valued } from './rank-words.ts';
@@ -22,6 +23,9 @@ export function bind(items: readonly Item[], tokens: readonly Token[], table: Ta
   return new Binder(items, tokens, table).run();
 }
 
+/** Words that sound like a number. */
+const misheardNumbers = new Set(['to', 'too', 'for', 'fore', 'won', 'ate']);
+
 interface Given {
   readonly value: string;
   readonly part: string;
@@ -41,11 +45,13 @@ class Binder {
   readonly #context: Context;
   readonly #polarity: ReadonlyMap<number, Polarity>;
   readonly #corrections: Corrections;
+  readonly #elsewhere: ElsewhereTold;
   readonly #used = new Set<number>();
 
   constructor(items: readonly Item[], tokens: readonly Token[], table: Table) {
     this.#context = new Context(items, tokens, table);
     this.#polarity = polarities(items, tokens);
+    this.#elsewhere = new ElsewhereTold(items, tokens);
     this.#corrections = new Corrections(this.#context, this.#polarity);
   }
 
@@ -94,7 +100,7 @@ class Binder {
     const unit = spoken.unit ?? before?.amount?.unit;
     const whole = { ...spoken, unit };
     const ranked = rankAmounts(this.#context, whole, index, replaced);
-    const [best] = ranked;
+    const best = this.#corrections.sister(whole, index) ?? ranked[0];
     if (best === undefined) return;
     const rival = ranked.find(({ of }) => of.field !== best.of.field);
     const guess = best.score <= guessed;
@@ -102,6 +108,7 @@ class Binder {
       guess ||
       this.#maybeDigit(item, spoken) ||
       this.#maybeCount(index, spoken, best.of.field) ||
+      this.#maybeSecond(item) ||
       (rival !== undefined && best.score - rival.score < 0.5);
     if (before?.amount !== undefined && replaced !== undefined)
       this.#supersedeNumber(before.amount, replaced, best.of, index);
@@ -120,13 +127,12 @@ class Binder {
     const { open, items } = this.#context;
     const word = this.#context.wordBefore(item);
     const right = open !== undefined && items[open.index]!.to >= item.from - 1;
-    return (
-      spoken.unit === undefined &&
-      right &&
-      spoken.value >= 10 &&
-      spoken.value < 100 &&
-      ['to', 'too', 'for', 'fore', 'won', 'ate'].includes(word)
-    );
+    return spoken.unit === undefined && right && spoken.value >= 10 && spoken.value < 100 && misheardNumbers.has(word);
+  }
+
+  /** "At to and eleven o'clock": a number before this one may have been misheard. */
+  #maybeSecond(item: Item): boolean {
+    return this.#context.wordBefore(item) === 'and' && misheardNumbers.has(this.#context.wordBefore(item, 2));
   }
 
   /** "Side ports, two" may say how many there are. */
@@ -253,7 +259,7 @@ class Binder {
       guessed: item.guessed === true,
       implied: given.implied ?? false,
       unsure: given.unsure ?? false,
-      open: given.open ?? false,
+      open: given.open === true || this.#elsewhere.covers(item.from, field),
       besides: given.besides ?? false,
       ...(given.orElse === undefined ? {} : { orElse: given.orElse }),
       superseded: false,

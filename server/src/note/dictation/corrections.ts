@@ -1,10 +1,13 @@
 import type { Cue } from '@sideport/schemas/spoken/cues.ts';
 import type { SpokenField } from '@sideport/schemas/spoken/phrase.ts';
-import type { Claim } from './claims.ts';
+import { accepts, type Claim } from './claims.ts';
 import type { Context } from './context.ts';
 import { neighbour } from './gaps.ts';
 import type { Polarity } from './polarity.ts';
+import type { RankedField } from './rank-amounts.ts';
 import type { Item } from './scan.ts';
+import type { Amount } from './spoken-amounts.ts';
+import type { Meaning } from './table.ts';
 
 /** Words of correction and what they reach. */
 export class Corrections {
@@ -12,6 +15,8 @@ export class Corrections {
   readonly #polarity: ReadonlyMap<number, Polarity>;
   /** A number before a word of correction, by the position of the number that replaces it. */
   readonly #held = new Map<number, number>();
+  /** Islands that only say what is taken back. */
+  readonly #taken = new Set<number>();
   #scope: { readonly cue: Cue; readonly index: number; readonly sentence: number } | undefined;
 
   constructor(context: Context, polarity: ReadonlyMap<number, Polarity>) {
@@ -25,13 +30,27 @@ export class Corrections {
     return this.#held.get(index);
   }
 
-  /** Whether a number waits for the one that replaces it. */
+  /** Whether an island waits for the one that replaces it, or was taken with the words of correction. */
   isReplaced(index: number): boolean {
-    return [...this.#held.values()].includes(index);
+    return [...this.#held.values()].includes(index) || this.#taken.has(index);
+  }
+
+  /** "Target plano, make that minus a half": the field of the value before the word, where a number can stand in it. */
+  sister(amount: Amount, index: number): RankedField | undefined {
+    if (this.#scope === undefined || this.#across(this.#scope.index, 1) !== index) return undefined;
+    const before = this.#across(this.#scope.index, -1);
+    if (before === undefined || this.#context.items[before]!.amount !== undefined) return undefined;
+    const fields = this.#context.claims.filter((entry) => entry.index === before).map(({ claim }) => claim.field);
+    const of = (this.#context.table.amountsIn.get(amount.unit ?? '') ?? []).find(
+      (one) => fields.includes(one.field) && accepts(one.amount, amount, { named: true, afterAt: false }),
+    );
+    return of === undefined ? undefined : { of, score: SISTER, heard: false };
   }
 
   /** Whether a word corrects here: weak ones only between two values of one kind. */
   corrects(cue: Cue, index: number): boolean {
+    if (cue.names === true) return this.#named(index) !== undefined;
+    if (cue.recalls === true) return this.#recalled(index) !== undefined;
     if (cue.strength === 'strong') return true;
     const [before, after] = [this.#across(index, -1), this.#across(index, 1)];
     if (before === undefined || after === undefined) return false;
@@ -45,6 +64,8 @@ export class Corrections {
 
   /** Opens the reach of a word of correction: to the end of its sentence, of the next one when it ends its own. */
   begin(cue: Cue, index: number): readonly number[] {
+    if (cue.names === true) return this.#retract(index);
+    if (cue.recalls === true) return this.#recall(cue, index);
     if (this.#scope?.cue.strength === 'strong' && cue.strength === 'weak') return [index];
     const next = this.#context.next(index);
     const ends = next !== undefined && this.#context.gap(index, next).sentences > 0;
@@ -58,6 +79,58 @@ export class Corrections {
       isLength(this.#context.items[after]!) &&
       this.#context.items[before]!.amount !== undefined;
     return shortened ? [index, before] : [index];
+  }
+
+  /** The thing named behind "forget the", when something was said of it shortly before. */
+  #named(index: number): { readonly at: number; readonly claims: readonly Claim[] } | undefined {
+    const at = this.#context.next(index);
+    if (at === undefined || at !== index + 1) return undefined;
+    const gap = this.#context.gap(index, at);
+    if (gap.content > 0 || gap.parts > 0 || gap.sentences > 0) return undefined;
+    const subjects = this.#context.items[at]!.meanings.flatMap(thingsOf);
+    const claims = this.#context.claims
+      .filter((entry) => this.#context.sentence(index) - this.#context.sentence(entry.index) <= RECENT)
+      .map(({ claim }) => claim)
+      .filter(({ superseded, field }) => !superseded && field.about.some((subject) => subjects.includes(subject)));
+    return claims.length === 0 ? undefined : { at, claims };
+  }
+
+  #retract(index: number): readonly number[] {
+    const named = this.#named(index);
+    if (named === undefined) return [];
+    this.#taken.add(named.at);
+    const taken = new Set(named.claims);
+    this.#withdraw(({ claim }) => taken.has(claim));
+    return [index, named.at];
+  }
+
+  /** What "earlier I said" quotes, and the value behind it that puts it right. */
+  #recalled(index: number): { readonly quoted: number; readonly right: number } | undefined {
+    const first = this.#context.next(index);
+    if (first === undefined || this.#context.gap(index, first).content > 0) return undefined;
+    const isName = this.#context.items[first]!.meanings.some(({ kind }) => kind === 'subject' || kind === 'called');
+    const quoted = isName ? this.#context.next(first) : first;
+    if (quoted === undefined || this.#context.gap(first, quoted).content > 0) return undefined;
+    const isNumber = this.#context.items[quoted]!.amount !== undefined;
+    for (let at = quoted, right = this.#context.next(at); right !== undefined; right = this.#context.next(at)) {
+      const gap = this.#context.gap(at, right);
+      if (gap.content > 1 || this.#context.sentence(right) - this.#context.sentence(quoted) > 1) return undefined;
+      const item = this.#context.items[right]!;
+      const isSame = isNumber ? item.amount !== undefined : sharesField(this.#context.items[quoted]!, item);
+      if (isSame && gap.plain.some((word) => states.has(word))) return { quoted, right };
+      at = right;
+    }
+    return undefined;
+  }
+
+  #recall(cue: Cue, index: number): readonly number[] {
+    const recalled = this.#recalled(index);
+    if (recalled === undefined) return [];
+    const { quoted, right } = recalled;
+    if (this.#context.items[quoted]!.amount === undefined) this.#taken.add(quoted);
+    else this.#held.set(right, quoted);
+    this.#scope = { cue, index, sentence: this.#context.sentence(right) };
+    return [index, quoted];
   }
 
   /** Whether a value at a position corrects an earlier one. */
@@ -158,6 +231,22 @@ export class Corrections {
           meaning.field.deniedIn !== undefined),
     );
   }
+}
+
+/** How far back, in sentences, a thing is remembered that is named to be taken back. */
+const RECENT = 3;
+
+/** Better than anything but a field that was named. */
+const SISTER = 6;
+
+/** Words that state what is right: "it was two point four". */
+const states = new Set(['is', 'was', 'were', 'be', 'been', 'are']);
+
+/** The things that a phrase names: its subject, or what its values are about. */
+function thingsOf(meaning: Meaning): readonly string[] {
+  if (meaning.kind === 'subject') return [meaning.subject.id];
+  if (!('field' in meaning)) return [];
+  return meaning.field.opens === undefined ? meaning.field.about : [meaning.field.opens, ...meaning.field.about];
 }
 
 /** A length of time, which a number alone may begin: "for three, no, four weeks". */

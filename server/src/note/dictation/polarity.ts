@@ -85,6 +85,9 @@ function answeredNo(items: readonly Item[], tokens: readonly Token[], index: num
   const item = items[index]!;
   const answer = item.to + 1;
   const pause = tokens[item.to];
+  // “Delineation no.”
+  if (pause?.word === 'no' && tokens[answer]?.strength === 'sentence' && deniable(item))
+    return { sense: 'denied', from: item.from, to: answer, by: byAt(items, index, item.to) };
   const isAnswer = pause?.kind === 'break' && answers.has(tokens[answer]?.word ?? '');
   // “Hydrodelineation was not.”
   const isShort = ['was', 'were', 'is'].includes(tokens[item.to]?.word ?? '') && tokens[answer]?.word === 'not';
@@ -94,8 +97,13 @@ function answeredNo(items: readonly Item[], tokens: readonly Token[], index: num
   if (after !== undefined && after.kind !== 'break') return undefined;
   // After a comma the word may begin a correction, unless the sentence ends with it.
   if (isAnswer && pause.asks !== true && (pause.strength !== 'part' || after?.strength === 'part')) return undefined;
+  return { sense: 'denied', from: item.from, to: end, by: byAt(items, index, answer) };
+}
+
+/** The island behind another, when it begins at a token. */
+function byAt(items: readonly Item[], index: number, token: number): readonly number[] {
   const by = neighbour(items, index, 1);
-  return { sense: 'denied', from: item.from, to: end, by: by === undefined || items[by]!.from !== answer ? [] : [by] };
+  return by === undefined || items[by]!.from !== token ? [] : [by];
 }
 
 /** Whether a word of denial stands in the same part of the sentence and denies nothing else: then it may deny this. */

@@ -65,7 +65,12 @@ function scoreOf(
     const direct = context.topic !== undefined && field.about.includes(context.topic) ? 0 : -0.2;
     const fading = (field.opens === undefined ? 0.6 : 1.5) * context.sentencesSinceTopic(index);
     consider(
-      4 + direct + room(context, field) - fading - context.filled(field, partOfValue(one)),
+      4 +
+        direct +
+        room(context, field) +
+        wanted(context, field, partOfValue(one)) -
+        fading -
+        context.filled(field, partOfValue(one)),
       context.items[context.topicAt]!.heard,
     );
   }
@@ -79,7 +84,26 @@ function scoreOf(
   }
   if ('value' in one && one.value.byDefault === true) consider(1, false);
   if (field.opens !== undefined && nextFits(context, index, field.opens)) score += 3;
+  if (field.path.startsWith('after-care.drops[') && isTakenLater(context, index)) score += 3;
   return { score, heard };
+}
+
+/**
+ * "Dexamethasone and chloramphenicol, both four times a day": drugs joined in one sentence that ends in how often they
+ * are taken, and that does not begin with how they were given.
+ */
+function isTakenLater(context: Context, index: number): boolean {
+  if (context.sentencesSinceTopic(index) === 0) return false;
+  for (let at = index, next = context.next(at); next !== undefined; next = context.next(at)) {
+    const gap = context.gap(at, next);
+    if (gap.sentences > 0 || gap.content > 0) return false;
+    const { meanings } = context.items[next]!;
+    if (meanings.some((meaning) => meaning.kind === 'form' && /\{frequency\}/u.test(meaning.form.said.join(' '))))
+      return true;
+    if (!meanings.some((meaning) => meaning.kind === 'value' && meaning.field.opens !== undefined)) return false;
+    at = next;
+  }
+  return false;
 }
 
 /** A place is likelier meant for a subject that has none yet. */
@@ -89,6 +113,12 @@ function room(context: Context, field: SpokenField): number {
     ({ claim, index }) => claim.field === field && !claim.superseded && index >= context.topicAt,
   );
   return given ? -1 : 0.8;
+}
+
+/** Drops that were just named are still without what is said of them: "prednisolone four times a day ofloxacin twice". */
+function wanted(context: Context, field: SpokenField, part: string): number {
+  if (!field.path.endsWith('.regimen') || field.path.startsWith('after-care.drops[drops]')) return 0;
+  return context.claims.some(({ claim }) => claim.field === field && claim.part === part) ? 0 : 1;
 }
 
 /** Whether the words can stand before the thing they describe, as "temporal" can and "temporally" or "centred" cannot. */

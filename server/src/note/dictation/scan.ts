@@ -97,7 +97,7 @@ function judge(meanings: readonly Meaning[]): Judged {
 }
 
 /** Meanings that carry no fact of their own. */
-const fillers: ReadonlySet<Meaning['kind']> = new Set(['plain', 'doubt', 'denial', 'cue']);
+const fillers: ReadonlySet<Meaning['kind']> = new Set(['plain', 'doubt', 'denial', 'cue', 'elsewhere']);
 
 /** How much an island explains: longer is better than the sum of its parts, sure better than heard, facts better than fillers. */
 class Weights {

@@ -30,7 +30,7 @@ const closer: readonly (readonly [string, string])[] = [
 
 /** Decides, field by field, what may be taken as said, what asks for a look, and what is contradictory. */
 export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim) => boolean): Settlement {
-  const live = withoutDeniedAids(secondThoughts(claims.filter((claim) => !claim.superseded)));
+  const live = withoutDeniedParts(withoutDeniedAids(secondThoughts(claims.filter((claim) => !claim.superseded))));
   const settled: Settled[] = [];
   const contradictions: Contradiction[] = [];
   for (const group of groups(live)) {
@@ -61,7 +61,7 @@ function withoutOrphans(settled: readonly Settled[], claims: readonly Claim[]): 
   return settled.filter(({ claim }) => {
     if (!claim.besides) return true;
     const beside = claims.find((one) => !one.besides && one.from === claim.from && one.to === claim.to);
-    return standing.some((one) => one.claim.field === beside?.field);
+    return standing.some(({ claim: one }) => one.field === beside?.field && one.denied === beside.denied);
   });
 }
 
@@ -70,6 +70,12 @@ function withoutDeniedAids(claims: readonly Claim[]): readonly Claim[] {
   const aids = claims.filter(({ field, open }) => field.path.startsWith('pupil-aid[') && !open);
   if (!aids.some(({ value }) => value !== 'none')) return claims;
   return claims.filter((claim) => !(aids.includes(claim) && claim.denied));
+}
+
+/** What was not done at all has no parts that were not done either: “no vitrectomy, no triamcinolone”. */
+function withoutDeniedParts(claims: readonly Claim[]): readonly Claim[] {
+  const undone = claims.filter(({ denied, open, value }) => denied && !open && value === 'not done');
+  return claims.filter((claim) => !(claim.denied && undone.some(({ path }) => claim.path.startsWith(`${path}.`))));
 }
 
 /** What gives way to another value of its field is kept in words. */

@@ -106,7 +106,8 @@ export function judgeSides(mentions: readonly SideMention[], tokens: readonly To
   const asserted = live.filter(({ role }) => role === 'asserted');
   const said =
     asserted.length > 0 ? asserted : live.filter((mention) => mention.role === 'alone' && standsAlone(mention, tokens));
-  const sides = new Set(said.map(({ side }) => side));
+  const here = said.filter((mention) => !isOfOtherEye(mention, tokens));
+  const sides = new Set((here.length > 0 ? here : said).map(({ side }) => side));
   if (sides.size > 1) {
     return {
       side: undefined,
@@ -115,7 +116,7 @@ export function judgeSides(mentions: readonly SideMention[], tokens: readonly To
       contradicting: said,
     };
   }
-  const from = said.find(({ item }) => item >= 0) ?? said[0];
+  const from = here.find(({ item }) => item >= 0) ?? here[0] ?? said[0];
   const heard = live.filter(({ role }) => role === 'heard');
   if (from?.side === undefined) {
     const unclear = live.filter(({ role }) => role === 'alone' || role === 'heard');
@@ -126,7 +127,9 @@ export function judgeSides(mentions: readonly SideMention[], tokens: readonly To
       contradicting: [],
     };
   }
-  const others = live.filter(({ side, role }) => side !== undefined && side !== from.side && role === 'alone');
+  const others = live.filter(
+    ({ side, role }) => side !== undefined && side !== from.side && (role === 'alone' || role === 'asserted'),
+  );
   const withdrawn = mentions.filter(({ superseded }) => superseded);
   const doubt =
     others.length > 0
@@ -137,6 +140,27 @@ export function judgeSides(mentions: readonly SideMention[], tokens: readonly To
           ? 'another word sounds like a side'
           : undefined;
   return { side: from.side, from, doubt, contradicting: [] };
+}
+
+/** Words beside a side that tell of an eye operated at another time, or not at all. */
+const atOtherTime = new Set('ago last previously amblyopic own later will shall next years months back'.split(' '));
+const NEAR = 8;
+
+/** Whether a side is spoken of as that of the other eye: “the right eye was done last year”. */
+function isOfOtherEye(mention: SideMention, tokens: readonly Token[]): boolean {
+  const at = tokens.findIndex(({ start }) => start >= mention.start);
+  const around = [...reach(tokens, at, -1), ...reach(tokens, at, 1)];
+  return around.some(({ word }) => atOtherTime.has(word));
+}
+
+function reach(tokens: readonly Token[], at: number, step: 1 | -1): readonly Token[] {
+  const found: Token[] = [];
+  for (let next = at + step; Math.abs(next - at) <= NEAR; next += step) {
+    const token = tokens[next];
+    if (token === undefined || token.strength === 'sentence') break;
+    found.push(token);
+  }
+  return found;
 }
 
 /** A side word between two breaks, or at the very beginning before one. */

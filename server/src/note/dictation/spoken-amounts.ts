@@ -17,6 +17,7 @@ type AmountItem = Item & { readonly amount: Amount };
 
 /** Every number that begins at a token, without and with its unit. */
 export function amountsAt(tokens: readonly Token[], from: number, table: Table): readonly Item[] {
+  if (tokens[from]?.named === true) return [];
   const simple = simpleAmountsAt(tokens, from, table);
   return [...simple, ...simple.flatMap((item) => timesOfTwoUnits(item, tokens, table))];
 }

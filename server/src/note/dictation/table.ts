@@ -13,6 +13,7 @@ import {
 } from '@sideport/schemas/spoken/cues.ts';
 import { diagnosisSpoken } from '@sideport/schemas/spoken/diagnosis.ts';
 import { drugsSpoken } from '@sideport/schemas/spoken/drugs.ts';
+import { elsewhere, type Elsewhere } from '@sideport/schemas/spoken/elsewhere.ts';
 import { head } from '@sideport/schemas/spoken/head.ts';
 import { incisionsSpoken } from '@sideport/schemas/spoken/incisions.ts';
 import { lensSpoken } from '@sideport/schemas/spoken/lens.ts';
@@ -49,6 +50,7 @@ export type Meaning =
   | { readonly kind: 'cue'; readonly cue: Cue }
   | { readonly kind: 'denial'; readonly stands: 'before' | 'after' }
   | { readonly kind: 'doubt'; readonly stands: 'before' | 'after' }
+  | { readonly kind: 'elsewhere'; readonly elsewhere: Elsewhere }
   | { readonly kind: 'plain' }
   | { readonly kind: 'opaque' };
 
@@ -183,6 +185,7 @@ function addCommon(add: Add): void {
   add(denialsAfter, { kind: 'denial', stands: 'after' });
   add(doubtsBefore, { kind: 'doubt', stands: 'before' });
   add(doubtsAfter, { kind: 'doubt', stands: 'after' });
+  for (const one of elsewhere) add(one.said, { kind: 'elsewhere', elsewhere: one });
   add(plainPhrases, { kind: 'plain' });
   add(opaquePhrases, { kind: 'opaque' });
 }

@@ -13,6 +13,8 @@ export interface Token {
   readonly strength?: 'sentence' | 'part';
   /** A colon or a question mark: what follows answers what stands before it. */
   readonly asks?: boolean;
+  /** Numbers only: part of the name of a model, such as Q40 or HX-1. */
+  readonly named?: boolean;
 }
 
 const piece =
@@ -75,6 +77,9 @@ export function tokensOf(text: string): readonly Token[] {
 /** "Serial no. 1234": the full stop of a shortened word. */
 const shortened = /\b(?:serial|lot|batch)\s+no$/iu;
 
+/** One or two capitals that a number is joined to; an axial length is no model. */
+const modelName = /(?:^|[^\p{L}])(?!AL)\p{Lu}{1,2}-?$/u;
+
 function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   const raw = match[0];
   const start = match.index;
@@ -82,7 +87,10 @@ function tokensFrom(match: RegExpExecArray, text: string): Token[] {
   if (/^\p{L}\./u.test(raw)) return [{ kind: 'word', word: foldWord(raw.replaceAll('.', '')), start, end }];
   if (/^\p{L}/u.test(raw)) return [{ kind: 'word', word: foldWord(raw), start, end }];
   if (/^\d{4}-/u.test(raw)) return [{ kind: 'number', word: raw, start, end }];
-  if (/^\.?\d/u.test(raw)) return [{ kind: 'number', word: raw.replace(/[,·]/u, '.'), start, end }];
+  if (/^\.?\d/u.test(raw)) {
+    const number: Token = { kind: 'number', word: raw.replace(/[,·]/u, '.'), start, end };
+    return [modelName.test(text.slice(Math.max(0, start - 4), start)) ? { ...number, named: true } : number];
+  }
   if (raw.endsWith('ve')) return [{ kind: 'word', word: raw.startsWith('+') ? 'positive' : 'negative', start, end }];
   if (/^[\r\n]/u.test(raw)) return [sentence(start, end)];
   if (
