@@ -18,6 +18,7 @@ export const OPERATION: OperationFacts = {
   comorbidity: [],
   difficulty: [],
   complications: [],
+  naturalLens: true,
   rupture: false,
   ruptureRisk: 0.01,
   lens: { model: 'HX-1', powerD: 21, placed: 'capsular bag' },

@@ -145,7 +145,7 @@ describe('toric lens', () => {
   test('the axis found at a visit is held against the axis at the end of the operation', () => {
     const found = visit('refraction: -0.25 / -1.00 x 170\nlens:\n  axis: 101°\n');
     const note = together(found, toric);
-    expect(one(note, 'lens-rotation')).toMatchObject({ value: 6, inputs: { 'axis-meant': 95, 'axis-found': 101 } });
+    expect(one(note, 'lens-rotation')).toMatchObject({ value: 6, inputs: { 'axis-at-end': 95, 'axis-found': 101 } });
     expect(one(note, 'residual-astigmatism').path).toEqual(['lens', 'axis']);
   });
   test('it is judged by the refraction, at the corneal plane', () => {

@@ -5,6 +5,7 @@ import { site } from '../notation/site.ts';
 import {
   anteriorCapsuleStates,
   bagOrSulcus,
+  capsuleParts,
   posteriorCapsuleStates,
   ringKinds,
   ringReasons,
@@ -53,6 +54,14 @@ export const capsuleState = section(
       meaning: 'Whether a strand was left.',
       example: 'no',
     }),
+    before: list(
+      {
+        label: 'Already so before the operation',
+        meaning: 'What was torn, ruptured or prolapsed when the operation began: it is no complication of it.',
+        source: practice,
+      },
+      word(capsuleParts, { label: 'Part of the capsule', meaning: 'One part.', example: 'zonule' }),
+    ),
     text: text({ label: 'Capsule in words', meaning: 'Account of what was seen.' }),
   },
 );

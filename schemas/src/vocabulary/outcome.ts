@@ -1,7 +1,15 @@
 import { vocabulary } from '../notation/words.ts';
 
+export const capsuleParts = vocabulary('part of the capsule', [
+  ['anterior capsule', ['anterior']],
+  ['posterior capsule', ['posterior']],
+  ['zonule', ['zonules']],
+  ['vitreous', []],
+]);
+
 export const anteriorCapsuleStates = vocabulary('state of the anterior capsule', [
   ['intact', ['continuous']],
+  ['cut on purpose', ['relaxing cuts', 'relaxing incisions'], 'Enlarged or relaxed with scissors, as intended.'],
   ['torn, contained', ['contained tear', 'tear, contained']],
   ['torn, uncontained', ['torn', 'radial tear', 'uncontained tear']],
 ]);

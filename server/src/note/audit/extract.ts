@@ -10,6 +10,7 @@ import type { CheckContext } from '../checks/check.ts';
 import { logmarOf, type AcuityFields } from '../computing/acuities.ts';
 import { corneaOf } from '../computing/corneas.ts';
 import type { Known } from '../computing/known.ts';
+import { whyNoExtraction } from '../computing/natural-lens.ts';
 import { operationFacts, type OperationFacts as Computable } from '../computing/operation-facts.ts';
 import { riskFactorsOf } from '../computing/risk-factors.ts';
 import { capsuleFactsOf } from '../computing/values/capsule-rupture.ts';
@@ -85,6 +86,7 @@ function operationOf(note: Operation, { department, today }: CheckContext): Oper
   const facts = operationFacts(note, { department, today, visits: () => [] });
   const surgeon = note.team?.items.find(({ role }) => role?.value === 'surgeon');
   const predicted = predictionOf(facts);
+  const naturalLens = whyNoExtraction(note) === undefined;
   return {
     record: 'operation',
     id: note.id.value,
@@ -114,8 +116,9 @@ function operationOf(note: Operation, { department, today }: CheckContext): Oper
       'complications',
       note.$,
     ),
-    rupture: orNull(posteriorCapsuleRupture(capsuleFactsOf(note))),
-    ruptureRisk: riskOf(facts),
+    naturalLens,
+    rupture: naturalLens ? orNull(posteriorCapsuleRupture(capsuleFactsOf(note))) : null,
+    ruptureRisk: naturalLens ? riskOf(facts) : null,
     lens: lensOf(note),
     predictedD: predicted?.valueD ?? null,
     predictedBy: predicted?.by ?? null,

@@ -23,6 +23,8 @@ export interface OperationFacts {
   readonly comorbidity: readonly string[] | null;
   readonly difficulty: readonly string[] | null;
   readonly complications: readonly string[] | null;
+  /** Whether the natural lens was removed; a secondary lens or an exchange has no rupture to count. */
+  readonly naturalLens: boolean;
   /** The audit definition, derived from capsule, zonule and vitreous. */
   readonly rupture: boolean | null;
   /** Expected chance of a rupture by the named model, 0 to 1. */

@@ -5,7 +5,7 @@ import { figure, shareOf, type Figure, type FigureText, type Group } from './fig
 import type { CaseGroup } from './group.ts';
 
 const DEFINITION =
-  'posterior capsule torn, or zonule ruptured with vitreous prolapse, derived from the recorded state of capsule, zonule and vitreous; unrecorded states count as missing';
+  'operations that removed the natural lens; posterior capsule torn, or zonule ruptured with vitreous prolapse, derived from the recorded state of capsule, zonule and vitreous; unrecorded states count as missing';
 export const RISK_MODEL = 'Narendran et al., Eye 2009;23:31-7 (odds ratios partly from memory)';
 const OLD_BASELINE =
   'The model describes operations up to 2006 and expects about twice the ruptures of today; the figure "against the set\'s own rate" compares like with like.';
@@ -13,7 +13,7 @@ const OLD_BASELINE =
 const RATE: FigureText = {
   name: 'posterior-capsule-rupture',
   label: 'Posterior capsule rupture',
-  method: `share of operations; ${DEFINITION}`,
+  method: `share of ${DEFINITION}`,
   source: 'UK national cataract audit definition',
   benchmarks: [
     { value: 1.95, source: 'Day et al., Eye 2015;29:552-60 (180,114 eyes)' },
@@ -79,10 +79,11 @@ function ratioFigure(text: FigureText, group: Group, risked: readonly RiskedCase
 
 /** Rate, and observed over expected both ways, of a group. */
 export function ruptures(
-  { group, cases }: CaseGroup,
+  { group, cases: all }: CaseGroup,
   surgeonOf: (one: Case) => string,
   scale: number | null,
 ): readonly Figure[] {
+  const cases = all.filter(({ operation }) => operation.naturalLens);
   const risked = riskedCases(cases, surgeonOf);
   return [
     shareOf(RATE, group, cases, (one) => one.operation.rupture),

@@ -108,6 +108,7 @@ import { aboutDropsTooOften } from './plausibility/drops-too-often.ts';
 import { aboutDurationUnusual } from './plausibility/duration-unusual.ts';
 import { aboutFellowEyeSame } from './plausibility/fellow-eye-same.ts';
 import { aboutIncisionsInOnePlace } from './plausibility/incisions-in-one-place.ts';
+import { aboutFormulaAfterRefractiveSurgery } from './plausibility/formula-after-refractive-surgery.ts';
 import { aboutKeratometryInMixedUnits } from './plausibility/keratometry-in-mixed-units.ts';
 import { aboutLensPowerUnusualForEye } from './plausibility/lens-power-unusual-for-eye.ts';
 import { aboutLongEyeFormulaUnadjusted } from './plausibility/long-eye-formula-unadjusted.ts';
@@ -348,6 +349,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'drops-too-often': aboutDropsTooOften,
   'duration-unusual': aboutDurationUnusual,
   'fellow-eye-same': aboutFellowEyeSame,
+  'formula-after-refractive-surgery': aboutFormulaAfterRefractiveSurgery,
   'incisions-in-one-place': aboutIncisionsInOnePlace,
   'keratometry-in-mixed-units': aboutKeratometryInMixedUnits,
   'lens-power-unusual-for-eye': aboutLensPowerUnusualForEye,

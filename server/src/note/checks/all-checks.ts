@@ -107,6 +107,7 @@ import { dropsTooOften } from './plausibility/drops-too-often.ts';
 import { durationUnusual } from './plausibility/duration-unusual.ts';
 import { fellowEyeSame } from './plausibility/fellow-eye-same.ts';
 import { incisionsInOnePlace } from './plausibility/incisions-in-one-place.ts';
+import { formulaAfterRefractiveSurgery } from './plausibility/formula-after-refractive-surgery.ts';
 import { keratometryInMixedUnits } from './plausibility/keratometry-in-mixed-units.ts';
 import { lensPowerUnusualForEye } from './plausibility/lens-power-unusual-for-eye.ts';
 import { longEyeFormulaUnadjusted } from './plausibility/long-eye-formula-unadjusted.ts';
@@ -350,6 +351,7 @@ export const allChecks: readonly Check[] = [
   dropsTooOften,
   durationUnusual,
   fellowEyeSame,
+  formulaAfterRefractiveSurgery,
   incisionsInOnePlace,
   keratometryInMixedUnits,
   lensPowerUnusualForEye,

@@ -4,6 +4,7 @@ import { refused, type Outcome } from '../calculations/outcome.ts';
 import type { LensEntry } from './department-entries.ts';
 import { from, withCautions, type Known } from './known.ts';
 import { constantOf, haigisConstantsOf, type LensConstants } from './lens-constants.ts';
+import { withoutNaturalLens } from './natural-lens.ts';
 import type { OperationFacts } from './operation-facts.ts';
 import { runFormula, type FormulaTask } from './run-formula.ts';
 import { wordsOf } from './words.ts';
@@ -53,18 +54,26 @@ function withConstants(
     );
   const outcome =
     slug === 'haigis'
-      ? from({ ...measured, depth: facts.chamberDepth }, (eye) => run(eye, eye.depth))
+      ? from({ ...measured, depth: phakicDepth(facts) }, (eye) => run(eye, eye.depth))
       : from(measured, (eye) => run(eye));
   return {
     inputs: {
       'axial-length': length,
       'mean-keratometry': facts.cornea.usual.mean,
-      ...(slug === 'haigis' ? { 'chamber-depth': facts.chamberDepth } : {}),
+      ...(slug === 'haigis' ? { 'chamber-depth': phakicDepth(facts) } : {}),
       [CONSTANT_NAME[slug]]: constant,
       ...(further === undefined ? {} : { a1: plain(further.a1), a2: plain(further.a2) }),
     },
     outcome: withCautions(outcome, [...cautions, ...(further?.cautions ?? [])]),
   };
+}
+
+/** Haigis was fitted to the depth of the chamber in front of the natural lens. */
+function phakicDepth({ note, chamberDepth }: OperationFacts): Known<number> {
+  const lost = withoutNaturalLens(note);
+  return lost === undefined
+    ? chamberDepth
+    : refused(`Haigis asks for the chamber depth of the eye with its natural lens, and the diagnosis is ${lost.value}`);
 }
 
 const plain = (value: number): Known<number> => ({ ok: true, value, unit: '' });
@@ -89,7 +98,13 @@ export function predict(
   const forMinus = entry['minus-constants'];
   if (forMinus === undefined || !isMinus(ordinary.outcome, task)) return ordinary;
   const minus = withConstants(facts, slug, length, model, forMinus, task, true);
-  if (!minus.outcome.ok) return ordinary;
+  if (!minus.outcome.ok)
+    return {
+      ...ordinary,
+      outcome: withCautions(ordinary.outcome, [
+        `Not computed with the constants for minus powers of ${model}: ${minus.outcome.because}.`,
+      ]),
+    };
   return task.kind === 'power'
     ? { ...minus, outcome: powerWithMinusConstants(ordinary.outcome, minus.outcome) }
     : minus;

@@ -83,7 +83,7 @@ export function riskTerms(factors: RiskFactors): readonly RiskTerm[] {
 
 const yesNo = (label: string): Field => optional(choice(label, [true, false]));
 const inputs: Readonly<Record<keyof RiskFactors, Field>> = {
-  ageYears: optional(quantity('age', 'years', 0, 115)),
+  ageYears: optional(quantity('age', 'years', 18, 115)),
   male: yesNo('male'),
   glaucoma: yesNo('glaucoma'),
   diabeticRetinopathy: yesNo('diabetic retinopathy'),
@@ -98,7 +98,8 @@ const inputs: Readonly<Record<keyof RiskFactors, Field>> = {
 };
 
 const source = { citation: `${CITATIONS.narendran2009} (55 567 operations)`, status: 'from memory' } as const;
-const domain = 'Model of 2009 for posterior capsule rupture or vitreous loss, 0.75 % with no factor and a consultant.';
+const domain =
+  'Cataract operations of adults; model of 2009 for posterior capsule rupture or vitreous loss, 0.75 % with no factor and a consultant.';
 const cautions = [
   'A baseline of 2009 (1.92 % overall) overstates the risk of today about two-fold (1.01 % in 2016-2022; Sim et al., Eye 2024, seen).',
   'Most odds ratios are from memory of the publication.',

@@ -63,6 +63,8 @@ export const MEASUREMENTS = {
 const TARGET = quantity('target refraction', 'D', -20, 10);
 const LONG_EYE = 26;
 const LOW_POWER = 6;
+/** mm behind the cornea; an A constant near 104, as published for minus powers, reaches to about -3 in SRK/T. */
+const NEAREST_FOR_MINUS = -10;
 
 function powerCautions(powerD: number, forMinus: boolean): string[] {
   if (forMinus)
@@ -94,7 +96,9 @@ export function lensFormula<E extends MeasuredEye>(definition: FormulaDefinition
 
   const answer = (eye: E, make: (reading: Reading) => { value: number; powerD: number }): Answer<number> => {
     const reading = read(eye);
-    if (reading.lensPosition <= 0 || reading.lensPosition >= reading.opticalLength)
+    // A constant for minus powers is fitted to refractions alone: it may put the lens before the cornea.
+    const nearest = eye.constantForMinus === true ? NEAREST_FOR_MINUS : 0;
+    if (reading.lensPosition <= nearest || reading.lensPosition >= reading.opticalLength)
       return refused(`the constant puts the lens ${reading.lensPosition.toFixed(2)} mm behind the cornea`);
     const { value, powerD } = make(reading);
     const long =

@@ -1,7 +1,8 @@
 import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
-const TORN = ['extended to the periphery', 'radial tear', 'converted to can-opener'];
+/** A capsulotomy finished as a can-opener has an edge of notches, and no tear unless one is recorded. */
+const TORN = ['extended to the periphery', 'radial tear'];
 
 export const capsulotomyOutcomeDisagrees = operationCheck({
   id: 'capsulotomy-outcome-disagrees',

@@ -1,3 +1,4 @@
+import type { Operation } from '@sideport/schemas';
 import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 
@@ -11,6 +12,8 @@ export const capsulotomyNotSmallerThanOptic = operationCheck({
     const diameter = note.capsulotomy?.diameter;
     const optic = note.lens?.['optic-diameter'];
     if (diameter === undefined || optic === undefined || diameter.value.amount < optic.value.amount) return;
+    // A wide opening through which the whole nucleus is to come is no rim that was meant to hold the optic.
+    if (isWideOnPurpose(note)) return;
     say({
       at: diameter,
       message: `Capsulotomy: ${diameter.text} is not smaller than the optic of ${optic.text}, so that no rim holds the optic. Is the number right?`,
@@ -18,6 +21,16 @@ export const capsulotomyNotSmallerThanOptic = operationCheck({
     });
   },
 });
+
+const WHOLE_NUCLEUS = ['extracapsular extraction with lens', 'manual small-incision extraction with lens'];
+
+function isWideOnPurpose({ capsulotomy, procedure }: Operation): boolean {
+  return (
+    capsulotomy?.technique?.value === 'can-opener' ||
+    capsulotomy?.outcome?.value === 'converted to can-opener' ||
+    WHOLE_NUCLEUS.includes(procedure?.value ?? '')
+  );
+}
 
 export const aboutCapsulotomyNotSmallerThanOptic: About = () => ({
   why: 'Then no rim of the capsule holds the optic, and it may tilt or come forward; or a number is a slip.',

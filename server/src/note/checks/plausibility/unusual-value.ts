@@ -1,6 +1,7 @@
 import type { Place } from '@sideport/schemas';
 import { textCheck, type About } from '../check.ts';
 import { amountOf } from '../../reading/value-remarks.ts';
+import { isExplained } from '../support/explained-values.ts';
 import { related } from '../support/place.ts';
 import { walk } from '../support/values.ts';
 
@@ -18,6 +19,7 @@ export const unusualValue = textCheck({
       const amount = amountOf(field.value);
       if (amount === undefined || (amount >= usual[0] && amount <= usual[1])) continue;
       if (possible !== undefined && (amount < possible[0] || amount > possible[1])) continue;
+      if (isExplained(reading, field.path)) continue;
       const unit = plan.notation.unit ?? '';
       const message = `${label}: ${field.text} is unusual (usually ${usual[0]} to ${usual[1]}${unit === '' ? '' : ` ${unit}`}). Is it right?`;
       told.set(message, [...(told.get(message) ?? []), field]);

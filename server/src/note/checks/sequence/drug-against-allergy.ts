@@ -22,6 +22,12 @@ const families: readonly {
     drug: /gentamic|tobramyc|neomyc/iu,
     same: true,
   },
+  {
+    name: 'a sulfonamide',
+    allergy: /sul(?:f|ph)(?:on|a\b|a |adi|ameth|asal)/iu,
+    drug: /acetazolam|dorzolam|brinzolam/iu,
+    same: false,
+  },
   { name: 'chloramphenicol', allergy: /chloramphen/iu, drug: /chloramphen/iu, same: true },
   { name: 'iodine', allergy: /iodin|povidone/iu, drug: /iodin/iu, same: true },
   { name: 'chlorhexidine', allergy: /chlorhex/iu, drug: /chlorhex/iu, same: true },

@@ -8,6 +8,11 @@ const words: Readonly<Record<string, 'right' | 'left'>> = {
   os: 'left',
 };
 
+/** “cortex-left-behind”, “aphakia-left”: no side. */
+function isVerb(part: string, next: string | undefined): boolean {
+  return part === 'left' && ['behind', 'in', 'over', 'aphakic', 'without', 'open'].includes(next ?? '');
+}
+
 export const fileNameNamesOtherEye = operationCheck({
   id: 'file-name-names-other-eye',
   group: 'side and identity',
@@ -18,12 +23,12 @@ export const fileNameNamesOtherEye = operationCheck({
     const eye = certainEye(note);
     if (eye === undefined || note.eye === undefined || file === null) return;
     const name = file.slice(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
-    const word = name
-      .toLowerCase()
-      .split(/[^a-z]+/u)
-      .find((part) => words[part] !== undefined);
-    const named = word === undefined ? undefined : words[word];
-    if (named === undefined || named === eye) return;
+    const parts = name.toLowerCase().split(/[^a-z]+/u);
+    const sides = parts.filter((part, at) => words[part] !== undefined && !isVerb(part, parts[at + 1]));
+    const word = sides.find((part) => words[part] !== eye);
+    // A name that has both sides names neither.
+    if (word === undefined || sides.some((part) => words[part] === eye)) return;
+    const named = words[word];
     say({
       at: note.eye,
       message: `Side: this note is about the ${eye} eye, but the name of its file says ${named} (“${word}”).`,

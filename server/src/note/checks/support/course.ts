@@ -1,13 +1,8 @@
 import type { Operation } from '@sideport/schemas';
 
+export { removesLens } from '../../computing/natural-lens.ts';
+
 /** What a note says of the course as a whole, so that checks ask the same questions in the same way. */
-
-const WITH_LENS_LEFT_ALONE = ['lens exchange', 'secondary lens', 'lens repositioning', 'peripheral iridotomy'];
-
-/** Whether the natural lens is removed in this operation, as far as the procedure says. */
-export function removesLens({ procedure }: Operation): boolean {
-  return procedure === undefined || !WITH_LENS_LEFT_ALONE.includes(procedure.value);
-}
 
 const WITHOUT_IMPLANT = [
   'phacoemulsification',

@@ -17,7 +17,7 @@ const TURNED =
 
 /** Words behind a mention, in the same part of its clause, that turn it round: “trypan blue was opened but not used”. */
 const TURNED_BEHIND =
-  /^[^.,;:\n]{0,30}?(?:\b(?:was|were|is|are|did|does|do|had|has)\s+(?:\w+\s+)?(?:not|never)\b|\b(?:did|was|were)n['’]t\b|\bnot\s+(?:used|needed|required|necessary|done|seen|opened|found|given)\b|\b(?:unnecessary|absent)\b)/iu;
+  /^[^.,;:\n]{0,30}?(?:\b(?:was|were|is|are|did|does|do|had|has)\s+(?:\w+\s+)?(?:not|never)\b|\b(?:did|was|were)n['’]t\b|\bnot\s+(?:used|needed|required|necessary|done|seen|opened|found|given|placed|inserted|implanted|made|cut|put in|tied|left)\b|\b(?:unnecessary|absent)\b)/iu;
 
 /**
  * The first place in free words where a wording stands and is meant: not negated, not a condition, not something of

@@ -1,15 +1,25 @@
 import type { Operation, Place } from '@sideport/schemas';
-import { complicationOf, type ComplicationKind } from './course.ts';
+import { complicationOf, has, type ComplicationKind } from './course.ts';
 
 /** A fact of the capsule that is a complication, with the words by which complications name it. */
 export interface TornFact {
   readonly field: Place;
   readonly fact: string;
   readonly kinds: readonly ComplicationKind[];
+  /** The word by which the note says that it was so before. */
+  readonly part: 'anterior capsule' | 'posterior capsule' | 'zonule' | 'vitreous';
 }
 
-/** What the state of the capsule says went wrong. A capsule opened on purpose and an eye vitrectomised before did not. */
+/**
+ * What the state of the capsule says went wrong in this operation. A capsule opened on purpose, an eye vitrectomised
+ * before and what was so before the operation did not.
+ */
 export function tornFacts(note: Operation): TornFact[] {
+  const before = note['capsule-state']?.before;
+  return allFacts(note).filter(({ part }) => has(before, part) === undefined);
+}
+
+function allFacts(note: Operation): TornFact[] {
   const state = note['capsule-state'];
   const facts: TornFact[] = [];
   if (state?.posterior?.value === 'torn')
@@ -17,16 +27,28 @@ export function tornFacts(note: Operation): TornFact[] {
       field: state.posterior,
       fact: 'the posterior capsule is recorded as torn',
       kinds: ['posterior capsule rupture'],
+      part: 'posterior capsule',
     });
   if (state?.vitreous?.value === 'prolapsed')
-    facts.push({ field: state.vitreous, fact: 'vitreous is recorded as prolapsed', kinds: ['vitreous loss'] });
+    facts.push({
+      field: state.vitreous,
+      fact: 'vitreous is recorded as prolapsed',
+      kinds: ['vitreous loss'],
+      part: 'vitreous',
+    });
   if (state?.zonule?.value === 'ruptured')
-    facts.push({ field: state.zonule, fact: 'the zonule is recorded as ruptured', kinds: ['zonular dialysis'] });
-  if (state?.anterior !== undefined && state.anterior.value !== 'intact')
+    facts.push({
+      field: state.zonule,
+      fact: 'the zonule is recorded as ruptured',
+      kinds: ['zonular dialysis'],
+      part: 'zonule',
+    });
+  if (state?.anterior !== undefined && state.anterior.value !== 'intact' && state.anterior.value !== 'cut on purpose')
     facts.push({
       field: state.anterior,
       fact: 'the anterior capsule is recorded as torn',
       kinds: ['anterior capsule tear'],
+      part: 'anterior capsule',
     });
   return facts;
 }

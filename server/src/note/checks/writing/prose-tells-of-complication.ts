@@ -19,7 +19,7 @@ const told: readonly { readonly kinds: readonly ComplicationKind[]; readonly wor
     wording: {
       hints: ['vitreous'],
       pattern:
-        /\b(?:vitreous (?:loss|prolapse[d]?|came forward|in the (?:wound|chamber|anterior chamber))|lost vitreous)\b/giu,
+        /\b(?:vitreous (?:loss|prolapse[d]?|came forward|presented|(?:in|at|to) the (?:wound|chamber|anterior chamber))|lost vitreous)\b/giu,
     },
   },
   {
@@ -47,6 +47,19 @@ const told: readonly { readonly kinds: readonly ComplicationKind[]; readonly wor
   {
     kinds: ['Descemet detachment'],
     wording: { hints: ['descemet'], pattern: /\bdescemet\S* (?:detachment|tear|detached)\b/giu },
+  },
+  { kinds: ['hyphaema'], wording: { hints: ['hyph'], pattern: /\bhypha?ema\b/giu } },
+  {
+    kinds: ['corneal abrasion'],
+    wording: { hints: ['abrasion', 'epithel'], pattern: /\b(?:corneal|epithelial) (?:abrasion|defect)\b/giu },
+  },
+  {
+    kinds: ['lens damaged', 'lens exchanged'],
+    wording: {
+      hints: ['scratch', 'haptic', 'optic'],
+      pattern:
+        /\b(?:optic (?:was )?(?:scratched|cracked|torn)|scratched optic|haptic (?:was )?(?:torn|broken|broke|kinked|bent))\b/giu,
+    },
   },
   { kinds: ['wound burn'], wording: { hints: ['burn'], pattern: /\b(?:wound|phaco) burn\b/giu } },
   {

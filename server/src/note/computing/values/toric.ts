@@ -71,10 +71,22 @@ export function residualAt(
   );
 }
 
-/** The turn of a lens from the axis meant, and what the turn alone adds. */
-export function rotationAt(at: Spot, lens: ToricLens, meant: Known<number>, found: Known<number>): readonly Result[] {
-  const inputs = { 'axis-meant': meant, 'axis-found': found };
-  const turn = from({ meant, found }, (axes) => lensRotation({ meant: axes.meant, found: axes.found }));
+/**
+ * The turn of a lens from the axis it was meant for, or from that at the end of the operation, and what the turn alone
+ * adds.
+ */
+export function rotationAt(
+  at: Spot,
+  lens: ToricLens,
+  { name, axis }: { readonly name: 'axis-meant' | 'axis-at-end'; readonly axis: Known<number> },
+  found: Known<number>,
+  cautions: readonly string[] = [],
+): readonly Result[] {
+  const inputs = { [name]: axis, 'axis-found': found };
+  const turn = withCautions(
+    from({ axis, found }, (axes) => lensRotation({ meant: axes.axis, found: axes.found })),
+    cautions,
+  );
   return [
     { name: 'lens-rotation', at, inputs, outcome: turn },
     result('rotation-effect', at, { 'corneal-plane-cylinder': lens.atCornea, 'lens-rotation': turn }, (given) =>
@@ -135,7 +147,7 @@ export const toricLenses: Definition<OperationFacts> = {
       results.push(
         ...cylinderResults(lens, spotOf(placed.cylinder)),
         residualAt('residual-astigmatism', at, lens, cornea, found),
-        ...(planned?.axis === undefined ? [] : rotationAt(at, lens, meant, found)),
+        ...(planned?.axis === undefined ? [] : rotationAt(at, lens, { name: 'axis-meant', axis: meant }, found)),
       );
     }
     return results;

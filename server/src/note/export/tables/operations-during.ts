@@ -89,6 +89,9 @@ export const columnsDuring: readonly Column<LeavingOperation>[] = [
   ),
   term('zonule', 'Zonule', zonuleStates, ({ note }) => word(note['capsule-state']?.zonule)),
   term('vitreous', 'Vitreous', vitreousStates, ({ note }) => word(note['capsule-state']?.vitreous)),
+  text('capsule_before', 'Of these, what was so before the operation', ({ note }) =>
+    words(note['capsule-state']?.before),
+  ),
   flag(
     'audit_capsule_rupture',
     'Counts as posterior capsule rupture (UK national cataract audit definition)',
