@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { recordPlan, fieldsBelow, type Notation } from '@sideport/schemas';
+import { recordPlan, fieldsBelow, type Fault, type Notation } from '@sideport/schemas';
 import { acuity } from '@sideport/schemas/notation/acuity.ts';
 import { dose } from '@sideport/schemas/notation/dose.ts';
 import { due } from '@sideport/schemas/notation/interval.ts';
@@ -50,6 +50,25 @@ describe('quantities', () => {
         suggestion: '2.2 mm',
       },
     });
+  });
+
+  // NIST SP 811, 10.5.3 (from memory): digits are grouped by a thin space and not by a comma, which is a decimal sign elsewhere.
+  test.each([
+    [dose, '1,000 µg', '1.000', '1000'],
+    [dose, '1,000 µg in 0,1 mL', '1.000', '1000'],
+    [quantityIn('/mm²', { example: '2150 /mm²' }), '2,150 /mm²', '2.150', '2150'],
+    [dioptres, '+1,250 D', '1.250', '1250'],
+    [refraction, '-1,250', '1.250', '1250'],
+    [keratometry, '43,250 D @ 5', '43.250', '43250'],
+  ])('suggest nothing for a comma that may mark the thousands: %#', (notation, text, point, whole) => {
+    const { fault } = notation.read(text) as { readonly fault: Fault };
+    expect(fault.check).toBe('decimal-comma');
+    expect(fault.suggestion).toBeUndefined();
+    expect(fault.message).toContain(`Write ${point} or ${whole}, whichever is meant.`);
+  });
+
+  test('a comma behind a nought can only stand for a point', () => {
+    expect(dose.read('0,125 mg')).toMatchObject({ fault: { suggestion: '0.125 mg' } });
   });
 
   test('are written with their unit', () => {

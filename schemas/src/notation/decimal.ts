@@ -1,3 +1,5 @@
+import { bad, type Reading } from './notation.ts';
+
 /** A number as it was typed: 21.50 is not 21.5 in a signed record. */
 export interface Decimal {
   readonly amount: number;
@@ -21,4 +23,22 @@ export function readDecimal(text: string): Decimal | undefined {
 /** Whether a text holds a decimal comma, as in 21,5. */
 export function hasDecimalComma(text: string): boolean {
   return /(?<!\d)\d+,\d+(?!\d)/u.test(text);
+}
+
+/** A comma that may as well group thousands: three digits behind it, and before it a number that does not begin with 0. */
+const GROUPING = /(?<!\d)[1-9]\d*,\d{3}(?!\d)/u;
+
+/**
+ * What is said of a text with a decimal comma. Where the comma may group thousands, nothing is suggested: as a point it
+ * would make the number a thousandth of what was meant.
+ */
+export function decimalComma(text: string): Reading<never> {
+  const number = GROUPING.exec(text)?.[0];
+  if (number !== undefined)
+    return bad(
+      'decimal-comma',
+      `“${text}”: the comma in ${number} may stand for a point or mark the thousands. Write ${number.replace(',', '.')} or ${number.replace(',', '')}, whichever is meant.`,
+    );
+  const suggestion = text.replace(/(\d),(\d)/gu, '$1.$2');
+  return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
 }

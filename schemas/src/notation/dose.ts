@@ -1,4 +1,4 @@
-import { UNSIGNED, hasDecimalComma } from './decimal.ts';
+import { UNSIGNED, decimalComma, hasDecimalComma } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 import { conversion, unitOf } from './units.ts';
 
@@ -24,10 +24,7 @@ export const dose: Notation<Dose> = {
 };
 
 function readDose(text: string): Reading<Dose> {
-  if (hasDecimalComma(text)) {
-    const suggestion = text.replace(/(\d),(\d)/gu, '$1.$2');
-    return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
-  }
+  if (hasDecimalComma(text)) return decimalComma(text);
   const found: { mass?: number; volume?: number; strength?: number } = {};
   for (const piece of text.trim().split(/\s*(?:\bin\b|\bof\b|\/|,)\s*/iu)) {
     const match = part.exec(piece);

@@ -1,4 +1,4 @@
-import { DEGREE, UNSIGNED, hasDecimalComma } from './decimal.ts';
+import { DEGREE, UNSIGNED, decimalComma, hasDecimalComma } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 
 /** One principal meridian of the cornea, as typed: a power in dioptres or a radius in mm. */
@@ -35,10 +35,7 @@ export const keratometry: Notation<Keratometry> = {
 function readKeratometry(text: string): Reading<Keratometry> {
   const match = shape.exec(text.trim());
   if (match?.[1] === undefined) {
-    if (hasDecimalComma(text)) {
-      const suggestion = text.replace(/(\d),(\d)/u, '$1.$2');
-      return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
-    }
+    if (hasDecimalComma(text)) return decimalComma(text);
     return bad('unreadable-value', `“${text}” is not a keratometry. Expected ${expected}.`);
   }
   const amount = Number(match[1]);

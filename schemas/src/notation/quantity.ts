@@ -1,4 +1,4 @@
-import { DECIMAL, UNSIGNED, hasDecimalComma, readDecimal } from './decimal.ts';
+import { DECIMAL, UNSIGNED, decimalComma, hasDecimalComma, readDecimal } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 import { conversion, spellingsFor, unitOf } from './units.ts';
 
@@ -61,10 +61,7 @@ function convert(amount: number, factor: number): number {
 }
 
 function unreadable(text: string, expected: string): Reading<Quantity> {
-  if (hasDecimalComma(text)) {
-    const suggestion = text.replace(/(\d),(\d)/u, '$1.$2');
-    return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
-  }
+  if (hasDecimalComma(text)) return decimalComma(text);
   return bad('unreadable-value', `“${text}” is not understood. Expected ${expected}.`);
 }
 

@@ -1,4 +1,4 @@
-import { DECIMAL, DEGREE, hasDecimalComma } from './decimal.ts';
+import { DECIMAL, DEGREE, decimalComma, hasDecimalComma } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 
 /** A spectacle refraction: sphere and cylinder in dioptres, axis in degrees (null without cylinder). */
@@ -35,10 +35,7 @@ export const refraction: Notation<Refraction> = {
 function readRefraction(text: string): Reading<Refraction> {
   const match = shape.exec(text.trim());
   if (match?.[1] === undefined) {
-    if (hasDecimalComma(text)) {
-      const suggestion = text.replace(/(\d),(\d)/gu, '$1.$2');
-      return bad('decimal-comma', `“${text}” has a decimal comma; write a point: ${suggestion}.`, suggestion);
-    }
+    if (hasDecimalComma(text)) return decimalComma(text);
     return bad('unreadable-value', `“${text}” is not a refraction. Expected ${expected}.`);
   }
   const sphere = /^pl/iu.test(match[1]) ? 0 : toNumber(match[1]);
