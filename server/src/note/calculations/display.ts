@@ -22,6 +22,9 @@ const DECIMALS: Readonly<Record<string, number>> = {
   "o'clock": 1,
 };
 
+/** Units that are words, where there is one of them. */
+const ONE_OF: Readonly<Record<string, string>> = { letters: 'letter', years: 'year', days: 'day' };
+
 /** A number with a fixed count of decimals; half goes away from zero. */
 export function fixed(value: number, decimals: number): string {
   const scale = 10 ** decimals;
@@ -35,7 +38,8 @@ export function fixed(value: number, decimals: number): string {
 export function displayNumber(value: number, unit: string): string {
   const text = fixed(value, DECIMALS[unit] ?? 2);
   if (unit === '') return text;
-  return unit === '°' ? `${text}°` : `${text} ${unit}`;
+  if (unit === '°') return `${text}°`;
+  return `${text} ${text === '1' ? (ONE_OF[unit] ?? unit) : unit}`;
 }
 
 /** Dioptres with their sign, as a lens power or a refraction is written. */

@@ -1,6 +1,7 @@
-import { planAt, recordPlan, type Amendment } from '@sideport/schemas';
+import type { Amendment, Operation } from '@sideport/schemas';
 import type { ProseSection } from './document.ts';
 import { capital, join, longInstant, sentence } from './english.ts';
+import { fieldInWords } from './field-in-words.ts';
 import { tidyFor } from './passage.ts';
 
 const tidy = tidyFor('amendment');
@@ -14,36 +15,38 @@ function heading(amendment: Amendment): string {
   );
 }
 
-/** The changes to fields under one of the given first steps of a path, each with the old and the new value. */
-export function changesBelow(amendments: readonly Amendment[], keys: readonly string[]): readonly string[] {
+/**
+ * The changes to fields whose path begins so, each with the old and the new value.
+ * @param amended the note they change, where it is at hand
+ */
+export function changesBelow(
+  amendments: readonly Amendment[],
+  isOf: (firstStep: string) => boolean,
+  amended: Operation | undefined,
+): readonly string[] {
   return amendments.flatMap((amendment) =>
     (amendment.changes?.items ?? [])
-      .filter((change) => keys.includes((change.field?.value ?? '').split(/[.[]/u)[0] ?? ''))
+      .filter((change) => isOf((change.field?.value ?? '').split(/[.[]/u)[0] ?? ''))
       .map((change) => {
         const was = change.was ? `was “${tidy(change.was)}”` : `was ${change.$.said['was']?.word ?? 'not stated'}`;
         const reason = change.reason ?? amendment.reason;
-        return `${heading(amendment)}: ${fieldName(change.field?.value)} ${was}, now reads “${tidy(change.now) ?? 'not stated'}”${reason ? ` (${tidy(reason)})` : ''}.`;
+        return `${heading(amendment)}: ${fieldInWords(change.field?.value, amended)}: ${was}, now reads “${tidy(change.now) ?? 'not stated'}”${reason ? ` (${tidy(reason)})` : ''}.`;
       }),
   );
 }
 
-/** `pressure by touch (closure.pressure-by-touch)`; a path that the format does not know stays as it is. */
-function fieldName(path: string | undefined): string {
-  if (path === undefined) return 'a field that is not named';
-  const steps = path.split(/[.[\]]+/u).filter((step) => step !== '' && !/^\d+$/u.test(step));
-  const label = planAt(recordPlan('operation'), steps)?.guide.label;
-  return label === undefined ? path : `${label.toLowerCase()} (${path})`;
-}
-
-/** All amendments in full, as the last section of the note they belong to. */
-export function amendmentSection(amendments: readonly Amendment[], ownKeys: readonly string[]): ProseSection {
+/**
+ * All amendments in full, as the last section of the note they belong to.
+ * @param changes the changes that stand behind no other section
+ */
+export function amendmentSection(amendments: readonly Amendment[], changes: readonly string[]): ProseSection {
   const paragraphs = amendments.map((amendment) => {
-    const changes = amendment.changes?.items.length ?? 0;
+    const count = amendment.changes?.items.length ?? 0;
     const words = [
       `${heading(amendment)} (${tidy(amendment.id) ?? 'no id recorded'}).`,
       sentence(tidy(amendment.text)),
       amendment.reason && sentence(`Reason: ${tidy(amendment.reason)}`),
-      changes > 0 ? sentence(`${changes} ${changes === 1 ? 'field is' : 'fields are'} changed, as shown`) : undefined,
+      count > 0 ? sentence(`${count} ${count === 1 ? 'field is' : 'fields are'} changed, as shown`) : undefined,
       ...(amendment.signed?.items ?? []).map((signature) =>
         sentence(`Signed by ${tidy(signature.by) ?? 'not stated'}`),
       ),
@@ -55,6 +58,6 @@ export function amendmentSection(amendments: readonly Amendment[], ownKeys: read
     heading: 'Amendments',
     paragraphs,
     computed: [],
-    amended: changesBelow(amendments, ownKeys),
+    amended: changes,
   };
 }

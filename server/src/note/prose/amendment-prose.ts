@@ -1,15 +1,17 @@
-import type { Amendment } from '@sideport/schemas';
+import type { Amendment, Operation } from '@sideport/schemas';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
 import { capital, join, longInstant } from './english.ts';
 import { tidyFor } from './passage.ts';
 
-/** An amendment by itself; the note that it amends shows it beside the original. */
-export function amendmentProse(note: Amendment, unread: number): ProseDocument {
+/**
+ * An amendment by itself; the note that it amends shows it beside the original.
+ * @param amended the operation it amends, where it is at hand
+ */
+export function amendmentProse(note: Amendment, unread: number, amended: Operation | undefined): ProseDocument {
   const tidy = tidyFor('amendment');
-  const keys = (note.changes?.items ?? []).map((change) => (change.field?.value ?? '').split(/[.[]/u)[0] ?? '');
-  const section = amendmentSection([note], []);
+  const changes = changesBelow([note], () => true, amended);
   return {
     title: join(
       [
@@ -30,7 +32,7 @@ export function amendmentProse(note: Amendment, unread: number): ProseDocument {
       { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
       { label: 'Note', text: tidy(note.id) ?? 'no id recorded' },
     ],
-    sections: [{ ...section, amended: changesBelow([note], keys) }],
+    sections: [amendmentSection([note], changes)],
     signatures: signatureLines(note.signed, tidy),
     cautions: CAUTIONS,
   };

@@ -52,7 +52,7 @@ export function longInstant(text: string): string {
   const [, date, time, zone] =
     /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/u.exec(text) ?? [];
   if (date === undefined || time === undefined || zone === undefined) return longDate(text);
-  return `${longDate(date)} at ${time} (UTC${zone === 'Z' ? '' : zone})`;
+  return `${longDate(date)} at ${time} (UTC${zone === 'Z' || zone === '+00:00' ? '' : zone})`;
 }
 
 /** Where on the eye: `temporally`, `at 60°`, `at 11 o'clock`. */
@@ -76,9 +76,9 @@ export function acuityWords(field: Field<Acuity> | undefined, text: string | und
   return field?.value.kind === 'category' ? CATEGORIES[field.value.category] : text;
 }
 
-/** `a lens`, `an eye`: by the first letter, which is right for the names that stand here. */
+/** `a lens`, `an eye`, `an 8 mm incision`: by the first letter or number, which is right for what stands here. */
 export function withArticle(text: string): string {
-  return `${/^[aeio]/iu.test(text) && !/^one/iu.test(text) ? 'an' : 'a'} ${text}`;
+  return `${/^(?:[aei]|o(?!ne)|8|1[18](?!\d))/iu.test(text) ? 'an' : 'a'} ${text}`;
 }
 
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
@@ -86,4 +86,10 @@ const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'e
 /** `two sutures`; the plural ends in s. */
 export function counted(count: number, thing: string): string {
   return `${NUMBERS[count] ?? count} ${thing}${count === 1 ? '' : 's'}`;
+}
+
+/** `0.3 mm toward 3 o'clock` becomes `0.3 mm to the 3 o'clock side`. */
+export function offsetWords(text: string | undefined): string {
+  const [, distance = '', place = ''] = /^(.*?)\s*toward (.+)$/u.exec(text ?? '') ?? [];
+  return join([distance, `to the ${place} side`]);
 }

@@ -1,26 +1,25 @@
 import type { FollowUp } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
+import { complicationName, terms } from './as-typed.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
-import { acuityWords, and, capital, join, longDate } from './english.ts';
+import { reviewsWords } from './due.ts';
+import { acuityWords, and, capital, join, longDate, offsetWords } from './english.ts';
 import { MORE_VALUES, recordedLines } from './recorded-values.ts';
 import { placePhrase } from './places.ts';
 import { Passage, tidyFor, type Tidy } from './passage.ts';
+import { patientWords } from './sections/people.ts';
 
 /** A later visit as prose. */
 export function followUpProse(note: FollowUp, computed: ComputedNote, unread: number): ProseDocument {
   const tidy = tidyFor('follow-up');
-  const patient = join(
-    [tidy(note.patient?.ref), note.patient?.born && `born ${tidy(note.patient.born)}`, tidy(note.patient?.sex)],
-    ', ',
-  );
   const eye = note.eye ? `${note.eye.value} eye` : 'eye not recorded';
   return {
     title: join([`Follow-up visit: ${eye}`, note.date && longDate(note.date.value)], ', '),
     reference: referenceOf(note),
     notices: statusNotices(note, unread),
     facts: [
-      { label: 'Patient', text: patient || 'not recorded' },
+      { label: 'Patient', text: patientWords(note.patient, tidy) },
       { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
       { label: 'Visit', text: join([tidy(note.visit) ?? 'not recorded', note.by && `seen by ${tidy(note.by)}`], ', ') },
       { label: 'Operation', text: tidy(note.operation) ?? 'not recorded' },
@@ -70,20 +69,29 @@ function examination(note: FollowUp, tidy: Tidy): Passage {
   passage.say(note.refraction && `The refraction was ${tidy(note.refraction)}`);
   const k = and([tidy(keratometry?.k1), tidy(keratometry?.k2)]);
   passage.say(k === '' ? undefined : `The keratometry was ${k}`);
+  if (note.$.said['keratometry']?.word === 'not done') passage.say('Keratometry was not done');
   passage.say(note.pressure && `The intraocular pressure was ${tidy(note.pressure)}`);
   passage.say(note.cornea && `Cornea: ${tidy(note.cornea)}`);
   passage.say(note.chamber && `Anterior chamber: ${tidy(note.chamber)}`);
   passage.say(note.wound && `Wound: ${note.wound.value}`);
-  passage.say(lens?.placed && `The lens lay ${placePhrase(lens.placed.value)}`);
+  const place = placePhrase(lens?.placed);
+  passage.say(place && `The lens lay ${place}`);
+  if (lens?.placed?.value === 'none') passage.say('There was no lens in the eye');
   const offset = lens?.['off-centre'];
-  passage.say(offset && (offset.value.distance === 0 ? 'It was centred' : `Off-centre: ${tidy(offset)}`));
+  passage.say(
+    offset &&
+      (offset.value.distance === 0
+        ? 'It was centred'
+        : `Its optic lay ${offsetWords(tidy(offset))} of the centre of the pupil`),
+  );
   passage.say(lens?.axis && `Its marks were found at ${tidy(lens.axis)}`);
   passage.say(note.capsule && `Posterior capsule: ${note.capsule.value}`);
   if (note.$.said['fundus']?.word === 'not done') passage.say('The fundus was not examined');
   passage.say(fundus?.dilated && `The pupil was ${fundus.dilated.value ? '' : 'not '}dilated`);
   passage.say(fundus?.macula && `Macula: ${tidy(fundus.macula)}`);
-  const periphery = fundus?.periphery?.items.map((finding) => finding.value) ?? [];
-  passage.say(periphery.length > 0 ? `Periphery: ${and(periphery)}` : undefined);
+  const periphery = fundus?.periphery?.items ?? [];
+  passage.say(periphery.length > 0 ? `Periphery: ${terms(periphery)}` : undefined);
+  if (fundus?.$.said['periphery']?.word === 'not done') passage.say('The periphery was not examined');
   passage.need('acuity', acuity);
   passage.need('refraction', note.refraction);
   passage.need('intraocular pressure', note.pressure);
@@ -99,7 +107,7 @@ function outcome(note: FollowUp, tidy: Tidy): Passage {
     passage.say(
       join(
         [
-          join([capital(one.what?.value ?? 'complication not named'), found], ', '),
+          join([capital(complicationName(one.what) ?? 'a complication that is not named here'), found], ', '),
           one.action && `What was done: ${tidy(one.action)}`,
         ],
         '. ',
@@ -107,10 +115,8 @@ function outcome(note: FollowUp, tidy: Tidy): Passage {
     );
   }
   passage.say(note.treatment && `Treatment: ${tidy(note.treatment)}`);
-  const reviews =
-    note.reviews?.items.map((review) => join([tidy(review.what) ?? 'review', review.due && `(${tidy(review.due)})`])) ??
-    [];
-  passage.say(reviews.length > 0 ? `Reviews: ${reviews.join('; ')}` : undefined);
+  passage.say(reviewsWords(note.reviews?.items, tidy));
+  if (note.$.said['reviews']?.word === 'none') passage.say('No review is planned');
   passage.need('complications, or that there were none', note.complications, note.$.said['complications']?.word);
   return passage;
 }

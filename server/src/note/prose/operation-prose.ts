@@ -14,12 +14,12 @@ import { openingPassage } from './sections/opening.ts';
 import { outcomePassage } from './sections/outcome.ts';
 import { headFacts } from './sections/people.ts';
 import { planPassage } from './sections/plan.ts';
-import { removalPassage } from './sections/removal.ts';
+import { removalHeading, removalPassage } from './sections/removal.ts';
 import { safetyPassage } from './sections/safety.ts';
 
 interface SectionMaker {
   readonly id: string;
-  readonly heading: string;
+  readonly heading: string | ((note: Operation) => string);
   /** The fields of the note that this section tells. */
   readonly keys: readonly string[];
   readonly passage: (note: Operation, tidy: Tidy) => Passage;
@@ -54,7 +54,7 @@ const SECTIONS: readonly SectionMaker[] = [
   },
   {
     id: 'removal',
-    heading: 'Removal of the cataract',
+    heading: removalHeading,
     keys: ['nucleus', 'cortex', 'capsule-state', 'vitrectomy'],
     passage: removalPassage,
   },
@@ -110,9 +110,9 @@ export interface ProseInput {
 export function operationProse(note: Operation, { computed, amendments, unread }: ProseInput): ProseDocument {
   const tidy = tidyFor('operation');
   const planned = note.status?.value === 'planned';
-  const sections = SECTIONS.filter(({ keys }) => !planned || keys.some((key) => isThere(note, key))).map((maker) =>
-    sectionOf(maker, note, tidy, computed.values, amendments),
-  );
+  const makers = SECTIONS.filter(({ keys }) => !planned || keys.some((key) => isThere(note, key)));
+  const sections = makers.map((maker) => sectionOf(maker, note, tidy, computed.values, amendments));
+  const elsewhere = changesBelow(amendments, (key) => !makers.some(({ keys }) => keys.includes(key)), note);
   return {
     title: titleOf(note),
     reference: referenceOf(note),
@@ -123,9 +123,7 @@ export function operationProse(note: Operation, { computed, amendments, unread }
       ...wordsSection('free-text', 'Further remarks', tidy(note['free-text'])),
       ...wordsSection('dictation', 'Dictation, as it was spoken', tidy(note.dictation)),
       ...codesSection(note, tidy),
-      ...(amendments.length > 0
-        ? [amendmentSection(amendments, [...HEAD_KEYS, 'free-text', 'dictation', 'codes', 'signed'])]
-        : []),
+      ...(amendments.length > 0 ? [amendmentSection(amendments, elsewhere)] : []),
     ],
     signatures: signatureLines(note.signed, tidy),
     cautions: [...CAUTIONS, ...(sections.some(({ computed: lines }) => lines.length > 0) ? [MORE_VALUES] : [])],
@@ -157,13 +155,13 @@ function sectionOf(
 ): ProseSection {
   return {
     id: maker.id,
-    heading: maker.heading,
+    heading: typeof maker.heading === 'string' ? maker.heading : maker.heading(note),
     paragraphs: maker.passage(note, tidy).paragraphs,
     computed: recordedLines(
       values.filter(({ path }) => maker.keys.includes(String(path[0]))),
       note.reviews?.items.map((review) => tidy(review.what)),
     ),
-    amended: changesBelow(amendments, maker.keys),
+    amended: changesBelow(amendments, (key) => maker.keys.includes(key), note),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Amendment, Operation } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
 import { drawAstigmatism } from '../picture/double-angle.ts';
 import { drawEye } from '../picture/eye-picture.ts';
@@ -19,7 +20,9 @@ export function proseOf(
 ): { readonly document: ProseDocument; readonly pictures: readonly PagePicture[] } | undefined {
   const unread = reading.remarks.filter(({ severity }) => severity === 'error').length;
   if (reading.kind === 'follow-up') return { document: followUpProse(reading.note, computed, unread), pictures: [] };
-  if (reading.kind === 'amendment') return { document: amendmentProse(reading.note, unread), pictures: [] };
+  if (reading.kind === 'amendment') {
+    return { document: amendmentProse(reading.note, unread, amendedBy(reading.note, set)), pictures: [] };
+  }
   if (reading.kind !== 'operation') return undefined;
   const amendments = amendmentsOf(set, reading.note.id?.value);
   const document = operationProse(reading.note, { computed, amendments, unread });
@@ -27,4 +30,11 @@ export function proseOf(
   const vectors = astigmatismOf(computed, undefined);
   const astigmatism = vectors.before || vectors.expected ? [drawAstigmatism(vectors)] : [];
   return { document, pictures: [eye, ...astigmatism].map(({ svg, title }) => ({ svg, caption: title })) };
+}
+
+/** The operation that an amendment points to; undefined where the set does not have it. */
+function amendedBy({ amends }: Amendment, set: NoteSet | null): Operation | undefined {
+  const facts = set?.facts.find(({ id, record }) => record === 'operation' && id === amends?.value);
+  const reading = facts === undefined ? undefined : set?.open(facts.file);
+  return reading?.kind === 'operation' ? reading.note : undefined;
 }

@@ -1,4 +1,5 @@
 import type { Operation } from '@sideport/schemas';
+import { terms } from '../as-typed.ts';
 import { acuityWords, and, join, longDate } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 
@@ -72,10 +73,15 @@ function fundus(preop: Preop, tidy: Tidy, passage: Passage): void {
   const { fundus: seen } = preop;
   if (preop.$.said['fundus']?.word === 'not done') passage.say('The fundus was not examined');
   if (!seen) return;
-  passage.say(seen.view && `The view of the fundus was ${seen.view.value === 'no view' ? 'none' : seen.view.value}`);
+  passage.say(
+    seen.view &&
+      (seen.view.value === 'no view'
+        ? 'The fundus could not be seen'
+        : `The view of the fundus was ${seen.view.value}`),
+  );
   passage.say(seen.macula && `Macula: ${tidy(seen.macula)}`);
-  const periphery = seen.periphery?.items.map((finding) => finding.value) ?? [];
-  passage.say(periphery.length > 0 ? `Periphery: ${and(periphery)}` : undefined);
+  const periphery = seen.periphery?.items ?? [];
+  passage.say(periphery.length > 0 ? `Periphery: ${terms(periphery)}` : undefined);
   if (seen.$.said['periphery']?.word === 'not done') passage.say('The periphery was not examined');
   passage.say(seen['myopic-maculopathy'] && `Myopic maculopathy: category ${seen['myopic-maculopathy'].value}`);
   passage.say(seen.staphyloma && `There was ${seen.staphyloma.value === 'present' ? 'a' : 'no'} posterior staphyloma`);

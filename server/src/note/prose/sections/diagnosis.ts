@@ -1,4 +1,5 @@
-import type { Operation } from '@sideport/schemas';
+import type { Field, Operation } from '@sideport/schemas';
+import { term, terms } from '../as-typed.ts';
 import { and, join } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 
@@ -6,30 +7,20 @@ import { Passage, type Tidy } from '../passage.ts';
 export function diagnosisPassage(note: Operation, tidy: Tidy): Passage {
   const passage = new Passage();
   const { diagnosis, patient } = note;
-  const kinds = diagnosis?.cataract?.items.map((kind) => kind.value) ?? [];
+  const kinds = diagnosis?.cataract?.items ?? [];
   const grade = join([diagnosis?.scale?.value, diagnosis?.grade && `grade ${tidy(diagnosis.grade)}`]);
   passage.say(kinds.length > 0 ? join([diagnosisWords(kinds, note.eye?.value), grade], ', ') : undefined);
   passage.say(tidy(diagnosis?.text));
-  if (diagnosis?.['post-operative']) {
-    passage.say(`Post-operative diagnosis: ${and(diagnosis['post-operative'].items.map((kind) => kind.value))}`);
-  }
+  const after = diagnosis?.['post-operative']?.items ?? [];
+  passage.say(after.length > 0 ? `Post-operative diagnosis: ${diagnosisWords(after, undefined)}` : undefined);
   passage.say(note.indication && `Indication: ${tidy(note.indication)}`);
+  const { comorbidity, difficulty } = note;
   passage.say(
-    listed(
-      'Other disease of this eye',
-      note.comorbidity?.items.map((one) => one.value),
-      note.$.said['comorbidity']?.word,
-    ),
+    listed('Other disease of this eye', comorbidity && terms(comorbidity.items), note.$.said['comorbidity']?.word),
   );
-  passage.say(
-    listed(
-      'Expected difficulty',
-      note.difficulty?.items.map((one) => one.value),
-      note.$.said['difficulty']?.word,
-    ),
-  );
-  const allergies = patient?.allergies?.items.map((one) => tidy(one) ?? '');
-  passage.say(listed('Allergies', allergies, patient?.$.said['allergies']?.word));
+  passage.say(listed('Expected difficulty', difficulty && terms(difficulty.items), note.$.said['difficulty']?.word));
+  const allergies = patient?.allergies?.items.map((one) => allergyWords(tidy(one) ?? ''));
+  passage.say(listed('Allergies', allergies && and(allergies), patient?.$.said['allergies']?.word));
   const anticoagulant = tidy(patient?.anticoagulant) ?? patient?.$.said['anticoagulant']?.word;
   passage.say(
     anticoagulant === undefined || anticoagulant === 'not recorded' ? undefined : `Anticoagulant: ${anticoagulant}`,
@@ -50,21 +41,33 @@ export function diagnosisPassage(note: Operation, tidy: Tidy): Passage {
   return passage;
 }
 
-const NOT_A_FORM = ['pseudophakia', 'aphakia', 'clear lens', 'other'];
+const NOT_A_FORM = ['pseudophakia', 'aphakia', 'clear lens'];
 const BEHIND = 'after vitrectomy';
 
 /** `Nuclear and cortical cataract of the left eye`; kinds that are no adjective stand behind it. */
-function diagnosisWords(kinds: readonly string[], eye: string | undefined): string {
-  const states = kinds.filter((kind) => NOT_A_FORM.includes(kind));
-  const after = kinds.filter((kind) => kind === BEHIND);
-  const forms = kinds.filter((kind) => !NOT_A_FORM.includes(kind) && kind !== BEHIND);
+function diagnosisWords(kinds: readonly Field<string>[], eye: string | undefined): string {
   const of = eye === undefined ? '' : ` of the ${eye} eye`;
-  const cataract = forms.length > 0 || after.length > 0 ? join([and(forms), `cataract${of}`, ...after]) : '';
-  return and([cataract, ...states.map((state) => (cataract === '' ? `${state}${of}` : state))]);
+  const forms = kinds.filter(({ value }) => value !== 'other' && value !== BEHIND && !NOT_A_FORM.includes(value));
+  const after = kinds.filter(({ value }) => value === BEHIND);
+  const cataract = forms.length + after.length > 0 ? [join([terms(forms), `cataract${of}`, ...after.map(term)])] : [];
+  const [first, ...others] = kinds.filter(({ value }) => NOT_A_FORM.includes(value)).map(term);
+  const states = first === undefined ? [] : [cataract.length > 0 ? first : first + of, ...others];
+  const named = [...cataract, ...states];
+  if (named.length === 0) return `a diagnosis${of} that is not named here`;
+  const further = kinds.some(({ value }) => value === 'other') ? ['another diagnosis that is not named here'] : [];
+  return and([...named, ...further]);
 }
 
-function listed(label: string, items: readonly string[] | undefined, said: string | undefined): string | undefined {
-  if (items && items.length > 0) return `${label}: ${and(items)}`;
+/** Short forms that not every reader knows. */
+const ALLERGY_SHORT: Readonly<Record<string, string>> = {
+  nkda: 'no known drug allergies',
+  nka: 'no known allergies',
+};
+
+const allergyWords = (text: string): string => ALLERGY_SHORT[text.toLowerCase().replaceAll('.', '')] ?? text;
+
+function listed(label: string, items: string | undefined, said: string | undefined): string | undefined {
+  if (items !== undefined && items !== '') return `${label}: ${items}`;
   return said === undefined || said === 'not recorded' ? undefined : `${label}: ${said}`;
 }
 

@@ -1,8 +1,9 @@
 import type { Operation } from '@sideport/schemas';
-import { and, join, longDate, where, withArticle } from '../english.ts';
+import { and, join, longDate, offsetWords, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 import { placePhrase } from '../places.ts';
-import { offsetWords, suturesWords } from './opening.ts';
+import { closureSentences } from './closure.ts';
+import { ringWords } from './ring.ts';
 
 type Lens = NonNullable<Operation['lens']>;
 
@@ -15,7 +16,7 @@ export function implantPassage(note: Operation, tidy: Tidy): Passage {
   const drugs =
     note.drugs?.items.map((one) =>
       join([
-        tidy(one.drug) ?? one.purpose?.value,
+        tidy(one.drug) ?? unnamedDrug(one.purpose?.value),
         tidy(one.dose),
         'was given',
         one.route && routeWords(one.route.value),
@@ -39,22 +40,6 @@ export function implantPassage(note: Operation, tidy: Tidy): Passage {
   return passage;
 }
 
-function ringWords({ ring }: Operation, tidy: Tidy): string | undefined {
-  if (!ring?.used) return undefined;
-  if (!ring.used.value) return 'No tension ring was implanted';
-  const reasons = ring.reason?.items.map((reason) => reason.value) ?? [];
-  const placed = join([
-    `a ${ring.kind === undefined || ring.kind.value === 'tension ring' ? 'capsular tension ring' : ring.kind.value}`,
-    ring.size && `of ${tidy(ring.size)}`,
-    ring.serial && `(number ${tidy(ring.serial)})`,
-    'was placed',
-    ring.placed && `in the ${ring.placed.value}`,
-    ring.inserted?.value,
-    reasons.length > 0 && `because of ${and(reasons)}`,
-  ]);
-  return join([placed, ring.result && `result: ${ring.result.value}`], '; ');
-}
-
 function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
   if (lens.placed?.value === 'none') {
     passage.say('No lens was implanted: the eye was left aphakic');
@@ -75,7 +60,7 @@ function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
         withArticle(lensName(lens, tidy)),
         details !== '' && `(${details})`,
         'was implanted',
-        lens.placed && placePhrase(lens.placed.value),
+        placePhrase(lens.placed),
         lens['injected-through'] && `through a wound of ${tidy(lens['injected-through'])}`,
       ]),
     );
@@ -98,13 +83,14 @@ function lensSentences(lens: Lens, tidy: Tidy, passage: Passage): void {
 
 /** `Halden Optics HX-1 monofocal lens of +5.5 D`; the axis of a toric lens is told with its cylinder. */
 function lensName(lens: Lens, tidy: Tidy): string {
-  const name = join([tidy(lens.maker), tidy(lens.model), lens.kind?.value, 'lens']);
-  const axis = lens.axis && `with its marks at ${tidy(lens.axis)}`;
+  const toric = [
+    lens.cylinder && `with a cylinder of ${tidy(lens.cylinder)}`,
+    lens.axis && `${lens.cylinder ? '' : 'with '}its marks at ${tidy(lens.axis)}`,
+  ];
   return join([
-    name,
+    join([tidy(lens.maker), tidy(lens.model), lens.kind?.value, 'lens']),
     lens.power && `of ${tidy(lens.power)}`,
-    lens.cylinder && `and a cylinder of ${tidy(lens.cylinder)}`,
-    axis,
+    join(toric, ', '),
   ]);
 }
 
@@ -120,6 +106,12 @@ function position(lens: Lens, tidy: Tidy): string | undefined {
   return and([haptics, centred]) || undefined;
 }
 
+/** What a drug that is not named was given for. */
+function unnamedDrug(purpose: string | undefined): string {
+  if (purpose === undefined || purpose === 'other') return 'a drug that is not named';
+  return purpose === 'pressure lowering' ? 'a pressure-lowering drug' : withArticle(purpose);
+}
+
 function routeWords(route: string): string {
   const adverbs: Readonly<Record<string, string>> = {
     intracameral: 'into the anterior chamber',
@@ -131,21 +123,4 @@ function routeWords(route: string): string {
     intravenous: 'intravenously',
   };
   return adverbs[route] ?? route;
-}
-
-function closureSentences({ closure }: Operation, tidy: Tidy, passage: Passage): void {
-  if (!closure) return;
-  if (closure.hydration)
-    passage.say(closure.hydration.value ? 'The wounds were hydrated' : 'The wounds were not hydrated');
-  passage.say(suturesWords(closure.sutures));
-  if (closure.$.said['sutures']?.word === 'none') passage.say('No sutures were needed');
-  passage.say(
-    closure['leak-test'] &&
-      `The test of the wounds showed ${closure['leak-test'].value === 'leak' ? 'a leak' : closure['leak-test'].value}`,
-  );
-  if (closure.$.said['leak-test']?.word === 'not done') passage.say('The wounds were not tested for a leak');
-  passage.say(closure.pressure && `The pressure at the end was ${tidy(closure.pressure)}`);
-  passage.say(
-    closure['pressure-by-touch'] && `The pressure at the end was ${closure['pressure-by-touch'].value} by touch`,
-  );
 }

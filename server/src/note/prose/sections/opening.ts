@@ -1,9 +1,11 @@
 import type { Operation } from '@sideport/schemas';
-import { and, capital, counted, join, longDate, where, withArticle } from '../english.ts';
+import { and, capital, counted, join, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
+import { capsulotomyWords } from './capsulotomy.ts';
+import { suturesWords } from './closure.ts';
 
 type Incision = NonNullable<Operation['incisions']>['items'][number];
-type Sutures = NonNullable<Incision['sutures']>;
+type PupilAid = NonNullable<Operation['pupil-aid']>['items'][number];
 
 /** From the anaesthetic to the freed nucleus. */
 export function openingPassage(note: Operation, tidy: Tidy): Passage {
@@ -20,14 +22,9 @@ export function openingPassage(note: Operation, tidy: Tidy): Passage {
   if (said['ovd']?.word === 'none') passage.say('No viscoelastic was used');
   passage.say(note.dye && `The capsule was stained with ${note.dye.value}`);
   if (said['dye']?.word === 'none') passage.say('No dye was used');
-  for (const aid of note['pupil-aid']?.items ?? []) {
-    const count = aid.count ? ` (${tidy(aid.count)})` : '';
-    passage.say(
-      `Pupil aid: ${join([`${aid.kind?.value ?? 'not recorded'}${count}`, aid.reason && `because ${tidy(aid.reason)}`], ', ')}`,
-    );
-  }
-  if (said['pupil-aid']?.word === 'none') passage.say('No pupil aid was needed');
-  passage.say(capsulotomy(note, tidy));
+  for (const aid of note['pupil-aid']?.items ?? []) passage.say(pupilAidWords(aid, tidy));
+  if (said['pupil-aid']?.word === 'none') passage.say('No pupil aid was used');
+  passage.say(capsulotomyWords(note, tidy));
   passage.say(tidy(note.capsulotomy?.text));
   if (said['capsulotomy']?.word === 'not done') passage.say('No capsulotomy was made');
   passage.say(hydrodissection(note));
@@ -45,18 +42,14 @@ export function openingPassage(note: Operation, tidy: Tidy): Passage {
 function anaesthesia({ anaesthesia: given }: Operation, tidy: Tidy): string | undefined {
   const kinds = given?.kinds?.items.map((kind) => kind.value) ?? [];
   if (!given || kinds.length === 0) return undefined;
-  const sedated = kinds.includes('sedation');
   const blocks = kinds.filter((kind) => kind !== 'sedation');
-  const words = join([
-    and(blocks),
-    blocks.length > 0 && 'anaesthesia',
-    sedated && (blocks.length > 0 ? 'with sedation' : 'sedation'),
-  ]);
+  const parts = [blocks.length > 0 && `${and(blocks)} anaesthesia`, blocks.length < kinds.length && 'sedation'];
+  const words = parts.filter((part) => part !== false);
   return join([
-    words,
+    and(words),
     given.drug && `with ${tidy(given.drug)}`,
     given.volume && `(${tidy(given.volume)})`,
-    'was given',
+    words.length > 1 ? 'were given' : 'was given',
     given['given-by'] && `by ${tidy(given['given-by'])}`,
   ]);
 }
@@ -115,16 +108,6 @@ function incisionWords(group: readonly [Incision, ...Incision[]], tidy: Tidy): s
 
 const planes = (architecture: string): string => architecture.replace(/ planes?$/u, '-plane');
 
-/** `two 10-0 nylon sutures were placed`; a wound without sutures is told with the closure. */
-export function suturesWords(sutures: Sutures | undefined): string | undefined {
-  if (!sutures) return undefined;
-  const thing = join([sutures.gauge?.value, sutures.material?.value, 'suture']);
-  const count = sutures.count?.value;
-  const placed =
-    count === undefined ? `${thing}s were placed` : `${counted(count, thing)} ${count === 1 ? 'was' : 'were'} placed`;
-  return join([placed, sutures['remove-by'] && `to be removed by ${longDate(sutures['remove-by'].value)}`], ', ');
-}
-
 function viscoelastics({ ovd }: Operation, tidy: Tidy): string | undefined {
   const used = ovd?.items.map((one) =>
     join([one.kind?.value, one.agent?.value, tidy(one.strength), one.purpose && `(${tidy(one.purpose)})`]),
@@ -133,37 +116,16 @@ function viscoelastics({ ovd }: Operation, tidy: Tidy): string | undefined {
   return `Viscoelastic: ${and(used)}`;
 }
 
-function capsulotomy({ capsulotomy: made }: Operation, tidy: Tidy): string | undefined {
-  if (!made) return undefined;
-  const aids = join(
-    [
-      made.aimed && `aimed at ${tidy(made.aimed)}`,
-      made['corneal-marker'] && `under a corneal mark of ${tidy(made['corneal-marker'])}`,
-    ],
-    ', ',
-  );
-  const first = join([
-    withArticle(join([made.technique?.value, 'capsulotomy'])),
-    made.diameter && `of ${tidy(made.diameter)}`,
-    'was made',
-    aids !== '' && `(${aids})`,
-  ]);
-  const offset = made['off-centre']?.value;
-  const centred =
-    offset === undefined
-      ? undefined
-      : offset.distance === 0
-        ? 'it was centred on the optic'
-        : `its centre lay ${offsetWords(tidy(made['off-centre']))} of the centre of the optic`;
-  const outcome =
-    made.outcome && (made.outcome.value === 'complete' ? 'it was complete' : `outcome: ${made.outcome.value}`);
-  return join([first, and([outcome, centred])], '; ');
-}
+const COUNTED: Readonly<Record<string, string>> = { 'iris hooks': 'iris hook', 'expansion ring': 'expansion ring' };
 
-/** `0.3 mm toward 3 o'clock` becomes `0.3 mm to the 3 o'clock side`. */
-export function offsetWords(text: string | undefined): string {
-  const [, distance = '', place = ''] = /^(.*?)\s*toward (.+)$/u.exec(text ?? '') ?? [];
-  return join([distance, `to the ${place} side`]);
+/** `Pupil aid: five iris hooks; reason: pupil 4 mm`. */
+function pupilAidWords({ kind, count, reason }: PupilAid, tidy: Tidy): string {
+  const one = COUNTED[kind?.value ?? ''];
+  const aid =
+    one !== undefined && count
+      ? counted(count.value, one)
+      : join([kind?.value ?? 'not named', count && `(${tidy(count)})`]);
+  return join([`Pupil aid: ${aid}`, reason && `reason: ${tidy(reason)}`], '; ');
 }
 
 function hydrodissection({ hydrodissection: done, $ }: Operation): string | undefined {

@@ -1,4 +1,5 @@
 import type { Operation } from '@sideport/schemas';
+import { complicationName, term, terms } from '../as-typed.ts';
 import { and, capital, join } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 
@@ -12,8 +13,8 @@ export function outcomePassage(note: Operation, tidy: Tidy): Passage {
   if (said['complications']?.word === 'none') passage.say('There were no complications');
   for (const [index, one] of complications.entries())
     passage.say(complicationWords(one, complications.length > 1 ? index + 1 : undefined, tidy));
-  const excluded = note['complications-excluded']?.items.map((one) => one.value) ?? [];
-  passage.say(excluded.length > 0 ? `Looked for and not seen: ${and(excluded)}` : undefined);
+  const excluded = note['complications-excluded']?.items ?? [];
+  passage.say(excluded.length > 0 ? `Looked for and not seen: ${terms(excluded)}` : undefined);
   passage.say(note.findings && `Findings: ${tidy(note.findings)}`);
   const specimens = note.specimens?.items.map((one) => tidy(one)) ?? [];
   passage.say(specimens.length > 0 ? `Specimens: ${and(specimens)}` : undefined);
@@ -32,16 +33,36 @@ export function outcomePassage(note: Operation, tidy: Tidy): Passage {
 }
 
 function complicationWords(one: Complication, number: number | undefined, tidy: Tidy): string {
-  const what = join([number !== undefined && `(${number})`, 'Complication:', one.what?.value ?? 'not named']);
-  const when = one.when && `at the stage “${one.when.value}”`;
+  const name = complicationName(one.what) ?? 'one that is not named here';
+  const what = join([number !== undefined && `(${number})`, 'Complication:', name]);
   const told = one.told && (one.told.value ? 'The patient was told' : 'The patient was not told');
   return join(
     [
-      join([join([what, when]), tidy(one.extent)], ', '),
+      join([join([what, one.when && stageWords(one.when)]), tidy(one.extent)], ', '),
       tidy(one.account) && capital(tidy(one.account) ?? ''),
       one.action && `What was done: ${tidy(one.action)}`,
       told,
     ],
     '. ',
   );
+}
+
+/** Stages that a bare “during” does not fit. */
+const STAGES: Readonly<Record<string, string>> = {
+  anaesthesia: 'during the anaesthesia',
+  incision: 'at the incision',
+  capsulotomy: 'during the capsulotomy',
+  nucleus: 'during removal of the nucleus',
+  cortex: 'during removal of the cortex',
+  polishing: 'during polishing of the capsule',
+  'ring insertion': 'during insertion of the ring',
+  'lens insertion': 'during insertion of the lens',
+  'viscoelastic removal': 'during removal of the viscoelastic',
+  closure: 'at the closure',
+  'after the operation': 'after the operation',
+};
+
+function stageWords(stage: NonNullable<Complication['when']>): string {
+  const named = term(stage);
+  return STAGES[named] ?? `during ${named}`;
 }

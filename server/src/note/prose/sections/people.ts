@@ -7,14 +7,13 @@ import type { Tidy } from '../passage.ts';
 export function headFacts(note: Operation, tidy: Tidy): readonly Fact[] {
   const { patient, team } = note;
   const said = (key: string): string => note.$.said[key]?.word ?? 'not recorded';
-  const person = join([tidy(patient?.ref), patient?.born && `born ${tidy(patient.born)}`, tidy(patient?.sex)], ', ');
   const times = join([note.start && `from ${tidy(note.start)}`, note.finish && `to ${tidy(note.finish)}`]);
   const day = join([note.date && longDate(note.date.value), times], ', ');
   return [
-    { label: 'Patient', text: person || 'not recorded' },
+    { label: 'Patient', text: patientWords(patient, tidy) },
     {
       label: 'Eye',
-      text: join([note.eye?.value ?? said('eye'), note['which-eye'] && `(${note['which-eye'].value} eye operated)`]),
+      text: join([note.eye?.value ?? said('eye'), whichEye(note)]),
     },
     {
       label: 'Operation',
@@ -33,4 +32,18 @@ export function headFacts(note: Operation, tidy: Tidy): readonly Fact[] {
     ...(team ? [] : [{ label: 'Team', text: said('team') }]),
     { label: 'Note', text: tidy(note.id) ?? 'no id recorded' },
   ];
+}
+
+/** `P-3107, born 1979, male`. */
+export function patientWords(patient: Operation['patient'], tidy: Tidy): string {
+  const sex = patient?.sex?.value === 'other' ? 'sex: other' : tidy(patient?.sex);
+  return join([tidy(patient?.ref), patient?.born && `born ${tidy(patient.born)}`, sex], ', ') || 'not recorded';
+}
+
+/** An eye has been operated only when the note is final. */
+function whichEye(note: Operation): string | undefined {
+  const order = note['which-eye']?.value;
+  if (order === undefined) return undefined;
+  const state = { planned: ' to be operated', draft: '', final: ' operated' }[note.status?.value ?? 'draft'];
+  return `(${order} eye${state})`;
 }

@@ -1,4 +1,4 @@
-import type { Operation } from '@sideport/schemas';
+import type { Field, Operation } from '@sideport/schemas';
 import { and, join, where } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 import { placePhrase } from '../places.ts';
@@ -16,9 +16,8 @@ export function planPassage(note: Operation, tidy: Tidy): Passage {
     passage.say(plan.lens && `Planned lens: ${lensWords(plan.lens, tidy)}`);
     if (plan['spare-lens']) {
       const spare = plan['spare-lens'];
-      passage.say(
-        `Spare lens: ${lensWords(spare, tidy)}${spare.placed ? `, to be placed ${placePhrase(spare.placed.value)}` : ''}`,
-      );
+      const place = placePhrase(spare.placed);
+      passage.say(join([`Spare lens: ${lensWords(spare, tidy)}`, place && `to be placed ${place}`], ', '));
     }
     if (plan.$.said['spare-lens']?.word === 'none') passage.say(`No spare lens ${is} planned`);
     passage.say(incision(plan, tidy, is));
@@ -26,8 +25,9 @@ export function planPassage(note: Operation, tidy: Tidy): Passage {
     passage.say(anaesthesia.length > 0 ? `Planned anaesthesia: ${and(anaesthesia)}` : undefined);
     passage.say(plan.seat && `The surgeon ${is} to sit ${plan.seat.value}ly`);
     passage.say(ring(plan.ring?.value, is));
-    const precautions = plan.precautions?.items.map((one) => one.value) ?? [];
-    passage.say(precautions.length > 0 ? `Precautions: ${and(precautions)}` : undefined);
+    const precautions = plan.precautions?.items.map(({ value }) => PRECAUTIONS[value] ?? value) ?? [];
+    passage.say(precautions.length > 0 ? `Precautions: ${precautions.join('; ')}` : undefined);
+    if (plan.$.said['precautions']?.word === 'none') passage.say('Precautions: none');
     for (const step of plan['what-if']?.items ?? []) {
       passage.say(join([step.if && `If ${tidy(step.if)}`, step.then && `${tidy(step.then)}`], ': '));
     }
@@ -39,21 +39,36 @@ export function planPassage(note: Operation, tidy: Tidy): Passage {
   return passage;
 }
 
+/** Precautions whose term names what they guard against. */
+const PRECAUTIONS: Readonly<Record<string, string>> = {
+  'floppy iris': 'for a floppy iris',
+  'reverse pupillary block': 'against reverse pupillary block',
+  'weak zonule': 'for a weak zonule',
+  'small pupil': 'for a small pupil',
+};
+
 function choice(plan: Plan, tidy: Tidy, is: 'is' | 'was'): string | undefined {
-  const formulas = plan.formula?.items.map((formula) => formula.value) ?? [];
+  const formulas = plan.formula?.items ?? [];
   const adjustment = plan['length-adjustment']?.value;
+  const by = plan['predicted-by'];
   const predicted =
-    plan.predicted &&
-    `the predicted refraction ${is} ${tidy(plan.predicted)}${plan['predicted-by'] ? ` by ${plan['predicted-by'].value}` : ''}`;
+    plan.predicted && `the predicted refraction ${is} ${tidy(plan.predicted)}${by ? ` by ${formulaWords(by)}` : ''}`;
   if (formulas.length === 0) return predicted;
   const adjusted =
     adjustment === undefined
-      ? ''
+      ? undefined
       : adjustment === 'none'
-        ? ' without adjustment of the axial length'
-        : ` with the axial length adjusted by ${adjustment}`;
-  const chosen = `the lens ${is} chosen with ${and(formulas)}${adjusted}`;
-  return join([chosen, predicted], '; ');
+        ? 'without adjustment of the axial length'
+        : `with the axial length adjusted by ${adjustment}`;
+  const chosen = `the lens ${is} chosen with ${and(formulas.map(formulaWords))}`;
+  return join([join([chosen, adjusted], formulas.some(isOther) ? ', ' : ' '), predicted], '; ');
+}
+
+const isOther = ({ value }: Field<string>): boolean => value === 'other';
+
+function formulaWords(formula: Field<string>): string {
+  if (!isOther(formula)) return formula.value;
+  return /biometer/iu.test(formula.text) ? "the biometer's own formula" : 'a formula that is not named here';
 }
 
 /** `Halden Optics HX-1, monofocal, +5.5 D`. */

@@ -1,6 +1,8 @@
 import type { Operation } from '@sideport/schemas';
-import { and, join, where } from '../english.ts';
+import { whyNoExtraction } from '../../computing/natural-lens.ts';
+import { and, join } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
+import { capsuleWords } from './capsule.ts';
 
 type Step = NonNullable<NonNullable<Operation['nucleus']>['steps']>['items'][number];
 type Settings = Pick<Step, 'bottle-height' | 'set-pressure' | 'vacuum' | 'flow'>;
@@ -10,24 +12,33 @@ export function removalPassage(note: Operation, tidy: Tidy): Passage {
   const passage = new Passage();
   const said = note.$.said;
   const { nucleus, cortex } = note;
-  if (said['nucleus']?.word === 'not done') passage.say('The nucleus was not removed');
+  // Where no natural lens is to be removed, that it was not removed says nothing, and misleads.
+  const isDue = whyNoExtraction(note) === undefined;
+  if (isDue && said['nucleus']?.word === 'not done') passage.say('The nucleus was not removed');
   passage.say(nucleus?.technique && `The nucleus was removed by ${nucleus.technique.value}`);
   for (const step of nucleus?.steps?.items ?? []) passage.say(stepWords(step, tidy));
   passage.say(energy(note, tidy));
   passage.say(tidy(nucleus?.text));
-  if (said['cortex']?.word === 'not done') passage.say('No cortex was removed');
+  if (isDue && said['cortex']?.word === 'not done') passage.say('No cortex was removed');
   passage.say(cortexWords(note, tidy));
   passage.say(cortex && polishing(cortex));
-  capsuleWords(note, tidy, passage);
+  capsuleWords(note, tidy, passage, isDue || nucleus !== undefined || cortex !== undefined);
   passage.say(vitrectomyWords(note, tidy));
-  passage.need('removal of the nucleus', nucleus, said['nucleus']?.word);
-  passage.need('removal of the cortex', cortex, said['cortex']?.word);
+  if (isDue) {
+    passage.need('removal of the nucleus', nucleus, said['nucleus']?.word);
+    passage.need('removal of the cortex', cortex, said['cortex']?.word);
+  }
   const state = note['capsule-state'];
   passage.need('anterior capsule', state?.anterior);
   passage.need('posterior capsule', state?.posterior);
   passage.need('zonule', state?.zonule);
   passage.need('vitreous', state?.vitreous);
   return passage;
+}
+
+/** What is removed in the operation gives the section its name. */
+export function removalHeading(note: Operation): string {
+  return whyNoExtraction(note) === undefined ? 'Removal of the cataract' : 'Capsule and vitreous';
 }
 
 const STEP_NAMES: Readonly<Record<string, string>> = {
@@ -80,8 +91,9 @@ function cortexWords({ cortex }: Operation, tidy: Tidy): string | undefined {
     cortex.method && { bimanual: 'bimanually', coaxial: 'coaxially', manual: 'by hand' }[cortex.method.value];
   const used = settings(cortex, tidy).filter((part) => part !== undefined);
   const how = used.length > 0 ? ` (${used.join(', ')})` : '';
-  const complete = cortex.complete && (cortex.complete.value ? 'completely' : 'not completely');
-  return `the cortex was removed ${and([method, complete])}`.trim() + how;
+  if (cortex.complete?.value === false)
+    return join([`the cortex was not completely removed${how}`, method && `it was removed ${method}`], '; ');
+  return join(['the cortex was removed', and([method, cortex.complete && 'completely'])]) + how;
 }
 
 function polishing(cortex: NonNullable<Operation['cortex']>): string | undefined {
@@ -92,33 +104,6 @@ function polishing(cortex: NonNullable<Operation['cortex']>): string | undefined
   if (polished.length > 0) return `the ${and(polished)} capsule ${polished.length > 1 ? 'were' : 'was'} polished`;
   const stated = cortex['polished-anterior'] ?? cortex['polished-posterior'];
   return stated ? 'the capsule was not polished' : undefined;
-}
-
-const VITREOUS = {
-  'not prolapsed': 'The vitreous did not prolapse',
-  prolapsed: 'The vitreous prolapsed',
-  'absent after vitrectomy': 'The vitreous was absent after an earlier vitrectomy',
-};
-
-function capsuleWords(note: Operation, tidy: Tidy, passage: Passage): void {
-  const state = note['capsule-state'];
-  if (!state) return;
-  const capsules =
-    state.anterior && state.anterior.value === state.posterior?.value
-      ? `the anterior and the posterior capsule were ${state.anterior.value}`
-      : and([
-          state.anterior && `the anterior capsule was ${state.anterior.value}`,
-          state.posterior && `the posterior capsule was ${state.posterior.value}`,
-        ]);
-  passage.say(capsules === '' ? undefined : `After this ${capsules}`);
-  const extent = state['zonule-extent'] && `over ${tidy(state['zonule-extent'])}`;
-  passage.say(state.zonule && join([`The zonule was ${state.zonule.value}`, extent, where(state['zonule-at'])]));
-  passage.say(state.vitreous && VITREOUS[state.vitreous.value]);
-  if (state['vitreous-in-wound'])
-    passage.say(
-      state['vitreous-in-wound'].value ? 'Vitreous was left in a wound at the end' : 'No vitreous was left in a wound',
-    );
-  passage.say(tidy(state.text));
 }
 
 function vitrectomyWords({ vitrectomy, $ }: Operation, tidy: Tidy): string | undefined {

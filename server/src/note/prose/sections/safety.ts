@@ -38,8 +38,8 @@ function consent({ consent: given }: Safety): string | undefined {
   if (!given) return undefined;
   const which = join([
     'the consent',
-    given.eye && `for the ${given.eye.value} eye`,
     given.date && `of ${longDate(given.date.value)}`,
+    given.eye && `for the ${given.eye.value} eye`,
   ]);
   if (given.confirmed === undefined) return `${which} was seen`;
   return given.confirmed.value ? `the patient confirmed ${which}` : `the patient did not confirm ${which}`;
