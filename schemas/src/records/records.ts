@@ -9,7 +9,7 @@ import { departmentFields } from '../sections/department.ts';
 import { comorbidity, diagnosis, difficulty, indication } from '../sections/diagnosis.ts';
 import { examination, visitFields } from '../sections/follow-up.ts';
 import { eye, operationHead, recordHead, whichEye } from '../sections/head.ts';
-import { lens } from '../sections/lens.ts';
+import { explantedLens, lens } from '../sections/lens.ts';
 import { cortex, nucleus } from '../sections/nucleus.ts';
 import { patient, team } from '../sections/people.ts';
 import { plan } from '../sections/plan.ts';
@@ -49,6 +49,7 @@ export const operation = section(
     'capsule-state': capsuleState,
     vitrectomy,
     ring,
+    'explanted-lens': explantedLens,
     lens,
     drugs: course.drugs,
     'antibiotic-withheld': course.antibioticWithheld,

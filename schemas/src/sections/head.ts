@@ -1,8 +1,8 @@
-import { id, value, word } from '../fields/field.ts';
+import { id, list, section, text, value, word } from '../fields/field.ts';
 import { identifier } from '../notation/plain.ts';
 import { calendarDate, timeOfDay } from '../notation/time.ts';
 import { vocabulary } from '../notation/words.ts';
-import { eyeOrder, procedures, recordKinds, sides, statuses, urgencies } from '../vocabulary/head.ts';
+import { extraProcedures, eyeOrder, procedures, recordKinds, sides, statuses, urgencies } from '../vocabulary/head.ts';
 
 /** The first lines that every record shares. */
 export const formatVersion = vocabulary('format version', ['1']);
@@ -73,6 +73,26 @@ export const operationHead = {
     source: 'RCS Good Surgical Practice 2014, 1.3; 42 CFR 482.51(b)(6)',
     spoken: ['procedure', 'operation'],
   }),
+  'extra-procedures': list(
+    {
+      label: 'Extra procedures',
+      meaning: 'What else was done in the same sitting, each with its reason, or none.',
+      source: 'RCS Good Surgical Practice 2014, 1.3 (any extra procedure and the reason why)',
+      says: ['none'],
+    },
+    section(
+      { label: 'Extra procedure', meaning: 'One procedure besides that on the lens.' },
+      {
+        what: word(extraProcedures, { label: 'What', meaning: 'What was done.', example: 'trabeculectomy' }),
+        reason: text({ label: 'Reason', meaning: 'Why.', example: 'pressure not controlled by drops' }),
+        text: text({
+          label: 'Account',
+          meaning: 'How it was done, in words.',
+          example: 'superior, mitomycin 0.02 % for 2 min',
+        }),
+      },
+    ),
+  ),
 };
 
 export const eye = word(sides, {

@@ -98,3 +98,17 @@ export const lens = section(
     text: text({ label: 'Lens in words', meaning: 'What the fields cannot say.' }),
   },
 );
+
+export const explantedLens = section(
+  {
+    label: 'Lens taken out',
+    meaning: 'The lens that was removed from the eye in an exchange, or explanted.',
+    source: 'RCS Good Surgical Practice 2014, 1.3 (tissue or prosthesis removed, added or altered)',
+  },
+  {
+    ...lensIdentity,
+    serial: id({ label: 'Serial number', meaning: 'Its serial number, when it is known.', example: '0040711407' }),
+    reason: text({ label: 'Reason', meaning: 'Why it was taken out.', example: 'refractive surprise of +3 D' }),
+    text: text({ label: 'Account', meaning: 'How it was taken out.', example: 'cut in two, through 2.8 mm' }),
+  },
+);

@@ -42,6 +42,25 @@ export const procedures = vocabulary('procedure', [
   ['peripheral iridotomy', ['surgical iridotomy', 'iridotomy']],
 ]);
 
+/** What is done besides the operation on the lens, in one sitting. */
+export const extraProcedures = vocabulary('extra procedure', [
+  ['trabeculectomy', []],
+  ['drainage device', ['glaucoma drainage device', 'tube', 'aqueous shunt']],
+  ['angle surgery', ['goniotomy', 'trabecular bypass', 'trabeculotomy', 'goniosynechialysis']],
+  ['pars plana vitrectomy', ['ppv', 'vitrectomy through the pars plana']],
+  ['removal of silicone oil', ['silicone oil removal', 'oil removal']],
+  ['intravitreal injection', []],
+  ['corneal graft', ['keratoplasty', 'penetrating keratoplasty', 'endothelial keratoplasty', 'lamellar keratoplasty']],
+  ['pterygium excision', []],
+  ['synechiolysis', ['division of synechiae', 'synechialysis']],
+  ['iris repair', ['pupilloplasty', 'iris suture', 'iridoplasty']],
+  ['peripheral iridectomy', ['iridectomy', 'surgical iridectomy']],
+  ['posterior capsulotomy on purpose', ['primary posterior capsulotomy', 'posterior capsulorhexis']],
+  ['laser-assisted steps', ['femtosecond laser', 'femtosecond-assisted', 'laser-assisted']],
+  ['removal of a lens', ['explantation', 'lens explantation', 'iol explantation']],
+  ['other', []],
+]);
+
 export const sexes = vocabulary('sex', [['female', ['f', 'woman']], ['male', ['m', 'man']], 'other']);
 
 export const staffRoles = vocabulary('role', [

@@ -46,6 +46,8 @@ const IDENTIFIERS: Readonly<Record<string, Treatment>> = {
   // Maker, model and power name a kind of lens; serial number, lot, expiry and scanned identifier name one lens.
   'lens.maker': 'keep',
   'lens.model': 'keep',
+  'explanted-lens.maker': 'keep',
+  'explanted-lens.model': 'keep',
   'plan.lens.maker': 'keep',
   'plan.lens.model': 'keep',
   'plan.spare-lens.maker': 'keep',
@@ -57,6 +59,7 @@ const IDENTIFIERS: Readonly<Record<string, Treatment>> = {
   'lens.serial': 'drop',
   'lens.lot': 'drop',
   'lens.udi': 'drop',
+  'explanted-lens.serial': 'drop',
   'ring.serial': 'drop',
 };
 
