@@ -8,7 +8,7 @@ import {
 } from 'vscode-languageserver';
 import { complete } from '../../note/editing/complete.ts';
 import { escaped } from '../../note/editing/explanation-text.ts';
-import { lineAt } from '../../note/editing/lines.ts';
+import { lineAt } from '../../note/edits/lines.ts';
 import type { Proposal, ProposalKind } from '../../note/editing/proposal.ts';
 import type { ClientCan } from '../client-can.ts';
 import { forNote, type Server } from '../handlers.ts';

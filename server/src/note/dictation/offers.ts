@@ -1,10 +1,10 @@
 import { recordPlan, type Path, type Span } from '@sideport/schemas';
 import { pathInWords } from '../checks/support/path-in-words.ts';
-import { lineAt } from '../editing/lines.ts';
+import { lineAt } from '../edits/lines.ts';
 import { spotAt, spotOf } from '../editing/spots.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Edit } from '../remark.ts';
-import { orderOf } from './additions.ts';
+import { orderOf } from '../edits/additions.ts';
 import { dictate } from './dictate.ts';
 import { NoteView } from './note-view.ts';
 import { isPlaceable, placeValues } from './placing.ts';

@@ -1,14 +1,14 @@
 import type { Path } from '@sideport/schemas';
-import { lineEnding } from '../editing/lines.ts';
+import { lineEnding } from '../edits/lines.ts';
 import { readNote } from '../reading/read-note.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Edit } from '../remark.ts';
-import type { Addition } from './additions.ts';
+import type { Addition } from '../edits/additions.ts';
 import { dictate } from './dictate.ts';
-import { insertValues } from './insert.ts';
+import { insertValues } from '../edits/insert-values.ts';
 import { NoteView, valuePlanAt } from './note-view.ts';
 import type { DictatedValue, DictationResult } from './result.ts';
-import { yamlBlock, yamlText } from './yaml-text.ts';
+import { yamlBlock, yamlText } from '../edits/yaml-text.ts';
 
 /** Whether a value can be written into the note: it is decided, and the note has nothing there. */
 export function isPlaceable(value: DictatedValue, view: NoteView): boolean {

@@ -1,7 +1,7 @@
 import type { Path, Span } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
-import { lineAt } from './lines.ts';
+import { lineAt } from '../edits/lines.ts';
 import { explainComputed, type ComputedExplanation } from './explain.ts';
 import { spotOf } from './spots.ts';
 

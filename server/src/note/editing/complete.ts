@@ -1,10 +1,10 @@
-import { planAt, type Path, type Plan, type Span } from '@sideport/schemas';
+import { planAt, type Path, type Plan } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { readTree } from '../reading/read-tree.ts';
 import type { Tree } from '../reading/tree.ts';
 import type { Around } from './around.ts';
 import { levelsAt, type Level } from './levels.ts';
-import { lineAt } from './lines.ts';
+import { lineBehindMark } from '../edits/lines.ts';
 import type { Proposals } from './proposal.ts';
 import { proposeAllowances } from './propose-allowances.ts';
 import { proposeEntry, proposeFields, type FieldLine } from './propose-fields.ts';
@@ -34,12 +34,6 @@ export function complete(around: Around, offset: number): Proposals {
   if (field !== null) return valuesBehind(around, offset, line.start, field);
   const begun = BEGUN.exec(written);
   return begun === null ? [] : linesAt(around, offset, line.start, begun);
-}
-
-/** The line at an offset, without the byte order mark that a text may begin with. */
-function lineBehindMark(text: string, offset: number): Span {
-  const { start, end } = lineAt(text, offset);
-  return start === 0 && text.startsWith('\uFEFF') ? { start: 1, end: Math.max(end, 1) } : { start, end };
 }
 
 function commentBegins(written: string, column: number): boolean {

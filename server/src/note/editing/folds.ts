@@ -1,6 +1,6 @@
 import type { Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
-import { lineAt } from './lines.ts';
+import { lineAt } from '../edits/lines.ts';
 import { allSpots, extent } from './spots.ts';
 
 /** Lines that fold away behind the first. */

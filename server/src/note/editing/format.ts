@@ -2,7 +2,7 @@ import { planOfValue, type NoteReading, type ReadValue } from '../reading/note-r
 import { readNote } from '../reading/read-note.ts';
 import type { Edit } from '../remark.ts';
 import { layoutEdits } from './layout.ts';
-import { lineAt, lineEnding } from './lines.ts';
+import { lineAt, lineEnding } from '../edits/lines.ts';
 
 /**
  * The edits that tidy a note: units written out, one blank behind colons and dashes, fields in the column of their

@@ -1,7 +1,6 @@
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Edit } from '../remark.ts';
-import { STEP } from './levels.ts';
-import { columnOf, lineAt } from './lines.ts';
+import { columnOf, lineAt, lineBehindMark, STEP } from '../edits/lines.ts';
 import { below, rootSpot, type Spot } from './spots.ts';
 
 /** Where the first letter of each line belongs, by the start of the line; lines that continue another are not in it. */
@@ -35,18 +34,12 @@ function place(text: string, spot: Spot, column: number, columns: Map<number, nu
       if (!place(text, child, column + STEP, columns, edits)) return false;
       continue;
     }
-    const start = lineBegin(text, at);
+    const start = lineBehindMark(text, at).start;
     if (text.slice(start, at).trim() === '') columns.set(lineAt(text, at).start, column);
     edits.push(...behindColon(text, child));
     if (!place(text, child, column + STEP, columns, edits)) return false;
   }
   return true;
-}
-
-/** The start of the line, behind a byte order mark. */
-function lineBegin(text: string, offset: number): number {
-  const { start } = lineAt(text, offset);
-  return start === 0 && text.startsWith('\uFEFF') ? 1 : start;
 }
 
 function behindColon(text: string, { key, node }: Spot): readonly Edit[] {
@@ -79,7 +72,7 @@ function indentation(text: string, columns: Columns, within: ReadonlySet<number>
   let moved = 0;
   for (let start = 0; start <= text.length;) {
     const line = lineAt(text, start);
-    const begin = lineBegin(text, start);
+    const begin = lineBehindMark(text, start).start;
     const written = text.slice(begin, line.end);
     const indent = /^[ \t]*/u.exec(written)?.[0].length ?? 0;
     const column = columns.get(line.start);

@@ -1,6 +1,6 @@
 import type { GroupPlan, ListPlan, Path, RecordKind } from '@sideport/schemas';
 import type { ListNode, MapNode, Tree } from '../reading/tree.ts';
-import { columnOf, lineAt, nextWritten } from './lines.ts';
+import { columnOf, lineAt, nextWritten, STEP } from '../edits/lines.ts';
 import { below, extent, rootSpot, type Spot } from './spots.ts';
 
 /** A section or list that is still open at a line: something can be written there as part of it. */
@@ -14,9 +14,6 @@ export interface Level {
   /** The last of them above the line. */
   readonly above: string | undefined;
 }
-
-/** How much deeper what belongs to a field is written. */
-export const STEP = 2;
 
 /**
  * The levels open at a line that is blank in the tree, innermost first. A level is left out where writing at its

@@ -1,5 +1,6 @@
 import type { GroupPlan, ListPlan, Plan, Span } from '@sideport/schemas';
-import { STEP, type Level } from './levels.ts';
+import { STEP } from '../edits/lines.ts';
+import type { Level } from './levels.ts';
 import type { Proposal } from './proposal.ts';
 import { wholeSection } from './section-snippet.ts';
 

@@ -1,5 +1,5 @@
 import type { Edit } from '../remark.ts';
-import { columnOf, lineAt } from './lines.ts';
+import { columnOf, lineAt } from '../edits/lines.ts';
 import { below, extent, type Spot } from './spots.ts';
 
 /**

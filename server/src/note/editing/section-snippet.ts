@@ -1,5 +1,5 @@
 import type { GroupPlan, ListPlan, Path, Plan } from '@sideport/schemas';
-import { STEP } from './levels.ts';
+import { STEP } from '../edits/lines.ts';
 import { usualFields } from './usual-fields.ts';
 
 /**

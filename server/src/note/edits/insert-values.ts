@@ -1,10 +1,9 @@
 import { recordPlan, type Plan } from '@sideport/schemas';
-import { columnOf, lineAt, lineEnding } from '../editing/lines.ts';
-import { STEP } from '../editing/levels.ts';
+import { columnOf, lineAt, lineEnding, STEP } from './lines.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { ListNode, MapNode, TreeNode } from '../reading/tree.ts';
 import type { Edit } from '../remark.ts';
-import { PROPOSED } from '../editing/marks.ts';
+import { PROPOSED } from './marks.ts';
 import { branchOf, childPlan, orderOf, type Addition, type Branch } from './additions.ts';
 import { yamlTextInBrackets } from './yaml-text.ts';
 

@@ -8,10 +8,19 @@ export function lineAt(text: string, offset: number): Span {
   return { start, end: end > start && text[end - 1] === '\r' ? end - 1 : end };
 }
 
-/** The column of an offset: UTF-16 units behind the start of its line. */
-export function columnOf(text: string, offset: number): number {
-  return offset - (text.lastIndexOf('\n', offset - 1) + 1);
+/** The same line without the byte order mark that a text may begin with: where the first thing on it can stand. */
+export function lineBehindMark(text: string, offset: number): Span {
+  const { start, end } = lineAt(text, offset);
+  return start === 0 && text.startsWith('\uFEFF') ? { start: 1, end: Math.max(end, 1) } : { start, end };
 }
+
+/** The column of an offset: UTF-16 units behind the start of its line. A byte order mark takes no column. */
+export function columnOf(text: string, offset: number): number {
+  return Math.max(0, offset - lineBehindMark(text, offset).start);
+}
+
+/** How much deeper what belongs to a field is written. */
+export const STEP = 2;
 
 /** The first line behind an offset that is neither blank nor a comment, or undefined at the end. */
 export function nextWritten(text: string, offset: number): Span | undefined {

@@ -1,6 +1,5 @@
 import type { Operation } from '@sideport/schemas';
-import { columnOf, lineEnding } from '../lines.ts';
-import { STEP } from '../levels.ts';
+import { columnOf, lineEnding, STEP } from '../../edits/lines.ts';
 import { spotAt, spotOf } from '../spots.ts';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import type { Action, ActionSource } from './action.ts';

@@ -1,4 +1,4 @@
-import { lineAt } from '../lines.ts';
+import { lineAt } from '../../edits/lines.ts';
 import type { ActionSource } from './action.ts';
 
 /** A value that waits for confirmation is confirmed by taking its mark away. */

@@ -1,4 +1,4 @@
-import { lineAt } from '../lines.ts';
+import { lineAt } from '../../edits/lines.ts';
 import { allSpots } from '../spots.ts';
 import type { ActionSource } from './action.ts';
 

@@ -3,7 +3,7 @@ import { readLabel } from '../../label/label.ts';
 import { labelValue, type LabelReading } from '../../label/reading.ts';
 import { yearOf } from '../offers-lens.ts';
 import { quotedWhereNeeded } from '../quote.ts';
-import { lineEnding, columnOf, lineAt } from '../lines.ts';
+import { lineEnding, columnOf, lineAt } from '../../edits/lines.ts';
 import { spotAt } from '../spots.ts';
 import type { ActionSource } from './action.ts';
 

@@ -1,8 +1,8 @@
 import type { Span } from '@sideport/schemas';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import type { Edit } from '../../remark.ts';
-import { lineAt } from '../lines.ts';
-import { PROPOSED } from '../marks.ts';
+import { lineAt } from '../../edits/lines.ts';
+import { PROPOSED } from '../../edits/marks.ts';
 import { removeSpot } from '../remove-spot.ts';
 import { allSpots, extent, spotAt, type Spot } from '../spots.ts';
 import type { Action, ActionSource } from './action.ts';
