@@ -18,7 +18,7 @@ export function nearest(text: string, candidates: Iterable<string>): string | un
 }
 
 /** The distance of two texts, or `enough` when it is at least that. */
-function distance(a: string, b: string, enough: number): number {
+export function distance(a: string, b: string, enough: number): number {
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   let leastOfLast = 0;

@@ -1,4 +1,4 @@
-import { nearest } from './near-miss.ts';
+import { likelyTerm } from './likely-term.ts';
 import { bad, good, type Notation, type Word } from './notation.ts';
 
 /** A term, or a term with its synonyms and meaning. */
@@ -9,12 +9,11 @@ export interface Vocabulary<W extends string> extends Notation<W> {
   readonly words: readonly (Word & { readonly word: W })[];
 }
 
-/** Builds a vocabulary. Case and repeated blanks do not count; a synonym is read as its term. */
+/** Builds a vocabulary. Case, blanks and hyphens between words do not count; a synonym is read as its term. */
 export function vocabulary<const W extends string>(name: string, terms: readonly Term<W>[]): Vocabulary<W> {
   const words = terms.map((term) => toWord(term));
   const byText = new Map<string, W>();
   for (const { word, synonyms } of words) for (const text of [word, ...synonyms]) byText.set(fold(text), word);
-  const candidates = [...byText.keys()];
   const list = words.map(({ word }) => word);
   const expected = `one of: ${list.join(', ')}`;
   return {
@@ -26,25 +25,38 @@ export function vocabulary<const W extends string>(name: string, terms: readonly
     read: (text) => {
       const word = byText.get(fold(text));
       if (word !== undefined) return good(word);
-      const near = nearest(fold(text), candidates);
-      const suggestion = near === undefined ? holding(fold(text), byText) : byText.get(near);
-      const hint = suggestion === undefined ? `Expected ${shortList(list)}.` : `Did you mean “${suggestion}”?`;
+      const suggestion = likelyTerm(text, byText);
+      const hint =
+        suggestion === undefined ? `Expected ${shortList(list, alike(text, words))}.` : `Did you mean “${suggestion}”?`;
       return bad('unknown-word', `“${text}” is not a known ${name}. ${hint}`, suggestion);
     },
     write: (text) => byText.get(fold(text)) ?? text,
   };
 }
 
-/** The only term that has all the words of a text, as “cystoid macular oedema” has those of “macular oedema”. */
-function holding<W extends string>(text: string, terms: ReadonlyMap<string, W>): W | undefined {
-  const words = text.split(' ');
-  const found = new Set<W>();
-  for (const [term, word] of terms) {
-    const own = new Set(term.split(/[ ,]+/u));
-    if (words.every((one) => own.has(one))) found.add(word);
+/**
+ * What is understood and has a word of the text, one for each term, those with most of its words first: to choose
+ * from, not to be taken for what was meant.
+ */
+function alike(text: string, words: readonly Word[]): readonly string[] {
+  const sought = new Set(wordsIn(text));
+  const found: { readonly text: string; readonly shared: number }[] = [];
+  for (const { word, synonyms } of words) {
+    let best = { text: word, shared: 0 };
+    for (const known of [word, ...synonyms]) {
+      const shared = wordsIn(known).filter((one) => sought.has(one)).length;
+      if (shared > best.shared) best = { text: known, shared };
+    }
+    if (best.shared > 0) found.push(best);
   }
-  const [only] = found;
-  return found.size === 1 ? only : undefined;
+  return found.toSorted((a, b) => b.shared - a.shared).map((one) => one.text);
+}
+
+/** The words of a text that mean something by themselves. */
+function wordsIn(text: string): readonly string[] {
+  return fold(text)
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length > 3 && word !== 'with' && word !== 'without');
 }
 
 function toWord<W extends string>(term: Term<W>): Word & { readonly word: W } {
@@ -54,12 +66,23 @@ function toWord<W extends string>(term: Term<W>): Word & { readonly word: W } {
 }
 
 function fold(text: string): string {
-  return text.trim().toLowerCase().replace(/\s+/gu, ' ').replace(/’/gu, "'");
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/’/gu, "'")
+    .replace(/[\u2010\u2011\u2013]/gu, '-')
+    .replace(/(?<=\p{L})-(?=\p{L})/gu, ' ')
+    .replace(/\s*\/\s*/gu, '/')
+    .replace(/\s*([+&])\s*/gu, ' $1 ')
+    .replace(/\s+/gu, ' ');
 }
 
 const SHOWN = 12;
+const SHOWN_ALIKE = 6;
 
-function shortList(list: readonly string[]): string {
-  const shown = list.slice(0, SHOWN).join(', ');
-  return list.length > SHOWN ? `one of ${list.length} terms, such as ${shown}` : `one of: ${shown}`;
+function shortList(list: readonly string[], alikeFirst: readonly string[]): string {
+  if (list.length <= SHOWN) return `one of: ${list.join(', ')}`;
+  return alikeFirst.length > 0
+    ? `one of ${list.length} terms; with a word in common: ${alikeFirst.slice(0, SHOWN_ALIKE).join(', ')}`
+    : `one of ${list.length} terms, such as ${list.slice(0, SHOWN).join(', ')}`;
 }

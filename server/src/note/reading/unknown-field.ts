@@ -1,4 +1,5 @@
 import { fieldsBelow, nearest, recordPlan, type GroupPlan, type Path } from '@sideport/schemas';
+import { sameNumbers } from '@sideport/schemas/notation/likely-term.ts';
 import type { Remark } from '../remark.ts';
 import { article, kindsWith } from './record-kind.ts';
 import type { MapEntry } from './tree.ts';
@@ -7,8 +8,9 @@ import type { MapEntry } from './tree.ts';
 export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path): Remark {
   const names = [...plan.fields.keys()];
   const folded = entry.key.toLowerCase().replace(/[_ ]/gu, '-');
+  const alike = names.filter((name) => sameNumbers(name, folded));
   const ofOther = path.length > 1 ? [] : kindsWith(entry.key);
-  const near = ofOther.length > 0 ? undefined : names.includes(folded) ? folded : nearest(folded, names);
+  const near = ofOther.length > 0 ? undefined : names.includes(folded) ? folded : nearest(folded, alike);
   const elsewhere = near === undefined && ofOther.length === 0 ? homes(entry.key) : [];
   const hint =
     near !== undefined
