@@ -18,27 +18,85 @@ export const sides = vocabulary('side', [
 ]);
 
 export const eyeOrder = vocabulary('order of eyes', [
-  ['first', ['first eye'], 'The first eye to have its lens removed.'],
-  ['second', ['second eye'], 'The fellow eye was operated before.'],
+  ['first', ['first eye', '1st', '1st eye'], 'The first eye to have its lens removed.'],
+  ['second', ['second eye', '2nd', '2nd eye'], 'The fellow eye was operated before.'],
 ]);
 
-export const urgencies = vocabulary('urgency', ['elective', 'urgent', 'emergency']);
+export const urgencies = vocabulary('urgency', [['elective', ['routine']], 'urgent', 'emergency']);
 
 export const procedures = vocabulary('procedure', [
   [
     'phacoemulsification with lens',
-    ['phacoemulsification with lens implant', 'phaco with lens', 'phaco and iol', 'phaco + iol', 'phaco iol'],
+    [
+      'phacoemulsification with lens implant',
+      'phacoemulsification with lens implantation',
+      'phacoemulsification with intraocular lens',
+      'phacoemulsification with intraocular lens implantation',
+      'phacoemulsification with iol',
+      'phacoemulsification with iol implantation',
+      'phacoemulsification + iol',
+      'phacoemulsification and iol',
+      'phaco with lens',
+      'phaco with lens implant',
+      'phaco with iol',
+      'phaco with iol implantation',
+      'phaco and iol',
+      'phaco + iol',
+      'phaco/iol',
+      'phaco iol',
+      'phaco + pciol',
+      'phaco with pciol',
+    ],
   ],
   ['phacoemulsification', ['phaco', 'phacoemulsification without lens']],
   [
     'manual small-incision extraction with lens',
-    ['sics with lens', 'manual small incision with lens', 'msics with iol'],
+    [
+      'manual small incision with lens',
+      'manual small incision cataract surgery with lens',
+      'manual small incision cataract surgery with iol',
+      'msics with lens',
+      'msics with iol',
+      'msics with pciol',
+      'msics + iol',
+      'msics + pciol',
+      'sics with lens',
+      'sics with iol',
+      'sics with pciol',
+      'sics + iol',
+      'sics + pciol',
+    ],
   ],
-  ['extracapsular extraction with lens', ['ecce with lens', 'extracapsular with lens', 'ecce with iol']],
-  ['intracapsular extraction', ['icce']],
-  ['lens exchange', ['iol exchange', 'exchange of lens']],
-  ['secondary lens', ['secondary lens implant', 'secondary iol']],
-  ['lens repositioning', ['iol repositioning', 'repositioning of lens']],
+  [
+    'manual small-incision extraction',
+    ['manual small incision cataract surgery', 'msics', 'sics'],
+    'Whether a lens was implanted stands with the lens.',
+  ],
+  [
+    'extracapsular extraction with lens',
+    [
+      'extracapsular with lens',
+      'extracapsular cataract extraction with lens',
+      'extracapsular cataract extraction with iol',
+      'ecce with lens',
+      'ecce with iol',
+      'ecce with pciol',
+      'ecce + iol',
+      'ecce + pciol',
+    ],
+  ],
+  [
+    'extracapsular extraction',
+    ['extracapsular cataract extraction', 'ecce'],
+    'Whether a lens was implanted stands with the lens.',
+  ],
+  ['intracapsular extraction', ['intracapsular cataract extraction', 'icce']],
+  ['lens exchange', ['iol exchange', 'exchange of lens', 'exchange of iol']],
+  [
+    'secondary lens',
+    ['secondary lens implant', 'secondary lens implantation', 'secondary iol', 'secondary iol implantation'],
+  ],
+  ['lens repositioning', ['iol repositioning', 'repositioning of lens', 'repositioning of iol']],
   ['peripheral iridotomy', ['surgical iridotomy', 'iridotomy']],
 ]);
 
@@ -77,8 +135,11 @@ export const grades = vocabulary('grade', [
   ['consultant', ['attending']],
   ['career grade', ['associate specialist', 'staff grade', 'specialty doctor']],
   ['fellow', []],
-  ['senior trainee', ['trainee', 'registrar', 'resident', 'specialist registrar']],
-  ['junior trainee', ['senior house officer']],
+  [
+    'senior trainee',
+    ['trainee', 'registrar', 'resident', 'specialist registrar', 'spr', 'st3', 'st4', 'st5', 'st6', 'st7'],
+  ],
+  ['junior trainee', ['senior house officer', 'sho', 'st1', 'st2']],
   ['nurse', []],
   ['student', []],
 ]);

@@ -23,7 +23,7 @@ export const posteriorCapsuleStates = vocabulary('state of the posterior capsule
 
 export const zonuleStates = vocabulary('state of the zonule', [
   ['intact', ['normal']],
-  ['weak', ['lax', 'loose', 'phacodonesis']],
+  ['weak', ['lax', 'loose', 'phacodonesis', 'zonulopathy']],
   ['ruptured', ['dialysis', 'zonular dialysis', 'dehiscence']],
 ]);
 
@@ -45,7 +45,7 @@ export const ringKinds = vocabulary('kind of ring', [
 ]);
 
 export const ringReasons = vocabulary('reason for a ring', [
-  ['weak zonule', ['zonular weakness', 'loose zonule']],
+  ['weak zonule', ['weak zonules', 'zonular weakness', 'loose zonule', 'loose zonules', 'zonulopathy']],
   ['ruptured zonule', ['zonular dialysis', 'dialysis']],
   ['pseudoexfoliation', []],
   ['long eye', ['large bag', 'high myopia']],
@@ -81,13 +81,13 @@ export const lensKinds = vocabulary('kind of lens', [
   ['multifocal', ['trifocal', 'bifocal']],
   ['toric multifocal', []],
   ['extended depth of focus', ['extended depth', 'edof']],
-  ['anterior chamber', ['angle-supported']],
+  ['anterior chamber', ['angle-supported', 'aciol', 'ac iol']],
   ['iris-claw', ['iris claw']],
 ]);
 
 export const lensMaterials = vocabulary('lens material', [
-  ['hydrophobic acrylic', []],
-  ['hydrophilic acrylic', []],
+  ['hydrophobic acrylic', ['hydrophobic', 'acrylic hydrophobic']],
+  ['hydrophilic acrylic', ['hydrophilic', 'acrylic hydrophilic']],
   ['silicone', []],
   ['PMMA', ['polymethylmethacrylate']],
 ]);
@@ -96,36 +96,47 @@ export const placements = vocabulary('placement', [
   ['capsular bag', ['bag', 'in the bag', 'in the capsular bag']],
   ['sulcus', ['ciliary sulcus', 'in the sulcus']],
   ['sulcus with optic capture', ['sulcus, optic captured', 'optic capture']],
-  ['anterior chamber', ['angle']],
+  ['anterior chamber', ['angle', 'aciol', 'ac iol', 'in the anterior chamber']],
   ['iris, in front', ['iris fixated', 'prepupillary', 'iris-fixated']],
   ['iris, behind', ['retropupillary', 'retro-iris']],
-  ['scleral fixation', ['scleral fixated', 'scleral-fixated', 'sutured to the sclera']],
+  [
+    'scleral fixation',
+    [
+      'scleral fixated',
+      'sutured to the sclera',
+      'intrascleral',
+      'intrascleral fixation',
+      'intrascleral haptic fixation',
+    ],
+  ],
   ['none', ['aphakic', 'left aphakic', 'no lens']],
 ]);
 
 export const drugPurposes = vocabulary('purpose of a drug', [
   ['antibiotic', ['prophylaxis']],
-  ['steroid', ['anti-inflammatory']],
+  ['steroid', ['anti-inflammatory', 'corticosteroid']],
+  ['non-steroidal', ['nsaid', 'non-steroidal anti-inflammatory', 'non-steroidal anti-inflammatory drug']],
   ['miotic', []],
-  ['mydriatic', []],
+  ['mydriatic', ['cycloplegic']],
   ['vitreous stain', ['stain']],
   ['anaesthetic', ['anesthetic']],
-  ['pressure lowering', ['pressure-lowering']],
+  ['pressure lowering', ['iop lowering', 'lowering of pressure']],
   ['other', []],
 ]);
 
 export const routes = vocabulary('route', [
-  ['intracameral', []],
-  ['subconjunctival', ['subconj']],
-  ['sub-Tenon', ['sub tenon', "sub-tenon's"]],
-  ['intravitreal', []],
+  ['intracameral', ['ic']],
+  ['subconjunctival', ['subconj', 's/c']],
+  ['sub-Tenon', ["sub-tenon's", 'sub-tenons', 'subtenon', "subtenon's", 'subtenons']],
+  ['intravitreal', ['ivt']],
   ['topical', ['drops']],
-  ['oral', []],
-  ['intravenous', ['iv']],
+  ['oral', ['by mouth', 'po', 'p.o.']],
+  ['intravenous', ['iv', 'i.v.']],
+  ['intramuscular', ['im', 'i.m.']],
 ]);
 
 export const leakTests = vocabulary('leak test', [
-  ['no leak', ['seidel negative', 'negative', 'watertight', 'dry']],
+  ['no leak', ['seidel negative', 'negative', 'watertight', 'water-tight', 'dry', 'secure', 'sealed']],
   ['no leak after hydration', ['watertight after hydration']],
   ['no leak after suture', ['watertight after suture']],
   ['leak', ['seidel positive', 'positive']],
@@ -140,7 +151,16 @@ export const sutureMaterials = vocabulary('suture material', [
 export const complicationKinds = vocabulary('complication', [
   [
     'anterior capsule tear',
-    ['anterior capsular tear', 'radial tear', 'ac tear', 'torn anterior capsule', 'rhexis tear', 'capsulorhexis tear'],
+    [
+      'anterior capsular tear',
+      'radial tear',
+      'ac tear',
+      'torn anterior capsule',
+      'rhexis tear',
+      'rhexis run-out',
+      'capsulorhexis tear',
+      'capsulorhexis run-out',
+    ],
   ],
   [
     'posterior capsule rupture',
@@ -156,9 +176,13 @@ export const complicationKinds = vocabulary('complication', [
       'ruptured posterior capsule',
       'rupture of the posterior capsule',
       'tear of the posterior capsule',
+      'pc rent',
+      'posterior capsule rent',
+      'posterior capsular rent',
+      'rent in the posterior capsule',
     ],
   ],
-  ['vitreous loss', ['vitreous prolapse', 'vitreous in the anterior chamber', 'loss of vitreous']],
+  ['vitreous loss', ['vitreous prolapse', 'vitreous in the anterior chamber', 'loss of vitreous', 'vit loss']],
   ['zonular dialysis', ['zonule rupture', 'zonular rupture', 'zonular dehiscence', 'zonulolysis', 'zonule dialysis']],
   [
     'lens fragment into vitreous',
@@ -172,6 +196,7 @@ export const complicationKinds = vocabulary('complication', [
     ],
   ],
   ['retained fragment', ['retained lens fragment', 'retained lens matter']],
+  ['retained cortex', ['retained cortical matter']],
   ['iris prolapse', ['prolapse of the iris', 'prolapsed iris']],
   ['iris damage', ['iris trauma', 'iris damage from phaco', 'iris tear', 'sphincter tear']],
   ['iridodialysis', []],
@@ -185,19 +210,30 @@ export const complicationKinds = vocabulary('complication', [
       'detachment of descemet',
       'descemet tear',
       'descemet strip',
+      'dm detachment',
     ],
   ],
   ['corneal abrasion', ['epithelial abrasion', 'corneal epithelial abrasion', 'corneal epithelial defect']],
   ['corneal oedema', ['corneal edema']],
   ['wound burn', ['phaco burn', 'incision burn', 'corneal burn', 'thermal burn']],
   ['wound leak', ['leaking wound', 'leak of the wound']],
+  [
+    'aqueous misdirection',
+    ['malignant glaucoma'],
+    'Aqueous runs backwards into the vitreous: a flat chamber and a high pressure.',
+  ],
+  ['flat chamber', ['flat anterior chamber', 'flat ac']],
   ['reverse pupillary block', ['deep chamber from lens-iris retropulsion', 'lens-iris diaphragm retropulsion']],
   [
     'suprachoroidal haemorrhage',
     ['suprachoroidal hemorrhage', 'choroidal haemorrhage', 'choroidal hemorrhage', 'expulsive haemorrhage'],
   ],
   ['choroidal effusion', ['suprachoroidal effusion', 'choroidal detachment']],
-  ['lens damaged', ['torn haptic', 'damaged lens', 'broken haptic', 'damaged haptic', 'scratched optic']],
+  ['vitreous haemorrhage', ['vitreous hemorrhage']],
+  [
+    'lens damaged',
+    ['torn haptic', 'damaged lens', 'damaged iol', 'iol damage', 'broken haptic', 'damaged haptic', 'scratched optic'],
+  ],
   ['lens exchanged', ['exchange during the operation']],
   ['wrong lens', ['wrong lens implanted', 'wrong lens inserted']],
   ['retrobulbar haemorrhage', ['retrobulbar hemorrhage']],
@@ -209,17 +245,33 @@ export const complicationKinds = vocabulary('complication', [
   ['abandoned', ['operation abandoned']],
   [
     'raised pressure',
-    ['pressure spike', 'ocular hypertension', 'high pressure', 'raised intraocular pressure', 'raised iop'],
+    [
+      'pressure spike',
+      'iop spike',
+      'ocular hypertension',
+      'high pressure',
+      'high iop',
+      'raised intraocular pressure',
+      'raised iop',
+    ],
   ],
+  ['hypotony', [], 'A pressure too low for the eye.'],
   ['cystoid macular oedema', ['cystoid macular edema', 'cmo', 'cme']],
   ['uveitis', ['prolonged inflammation', 'iritis', 'rebound uveitis', 'rebound inflammation']],
   ['endophthalmitis', []],
   ['toxic anterior segment syndrome', ['tass']],
   ['retinal tear', ['retinal break']],
   ['retinal detachment', ['detached retina', 'rhegmatogenous retinal detachment']],
-  ['lens decentred', ['lens decentration', 'decentred lens']],
-  ['lens rotated', ['rotation of the lens', 'lens rotation', 'rotated lens']],
+  ['lens decentred', ['lens decentration', 'decentred lens', 'decentred iol', 'iol decentration']],
+  ['lens dislocated', ['lens dislocation', 'dislocated lens', 'dislocated iol', 'iol dislocation']],
+  ['pupil capture', ['pupillary capture', 'iris capture'], 'The optic has come forward through the pupil.'],
+  ['lens rotated', ['rotation of the lens', 'lens rotation', 'rotated lens', 'iol rotation', 'rotated iol']],
+  [
+    'capsule contraction',
+    ['capsular contraction', 'anterior capsule contraction', 'capsular phimosis', 'anterior capsular phimosis'],
+  ],
   ['posterior capsule opacification', ['pco', 'posterior capsular opacification', 'capsule opacification']],
+  ['ptosis', []],
   ['other', []],
 ]);
 
@@ -240,7 +292,7 @@ export const lengthAdjustments = vocabulary('axial length adjustment', [
 ]);
 
 export const precautions = vocabulary('precaution', [
-  ['floppy iris', ['floppy-iris', 'intracameral phenylephrine', 'alpha-blocker']],
+  ['floppy iris', ['ifis', 'intracameral phenylephrine', 'alpha-blocker']],
   ['reverse pupillary block', ['reverse pupil block', 'lens-iris retropulsion']],
   ['low bottle', ['low infusion pressure', 'low bottle height']],
   ['capsule dye', ['dye']],
@@ -252,6 +304,8 @@ export const precautions = vocabulary('precaution', [
   ['no hydrodissection', ['posterior polar']],
   ['small pupil', ['pupil aid ready']],
   ['pressure lowering', ['oculopression']],
+  ['soft shell', ['soft-shell technique'], 'Dispersive viscoelastic against the cornea, cohesive beneath it.'],
+  ['steroid cover', [], 'Steroid before and after the operation, against inflammation.'],
   ['none needed', []],
 ]);
 

@@ -4,7 +4,7 @@ import { vocabulary } from '../notation/words.ts';
 export const anaesthesiaKinds = vocabulary('anaesthesia', [
   ['topical', []],
   ['intracameral', []],
-  ['sub-Tenon', ["sub-tenon's", 'sub tenon', "sub tenon's", 'sub tenons', 'sub-tenons']],
+  ['sub-Tenon', ["sub-tenon's", 'sub-tenons', 'subtenon', "subtenon's", 'subtenons']],
   ['peribulbar', ['peribulbar block']],
   ['retrobulbar', ['retrobulbar block']],
   ['general', ['general anaesthetic', 'general anesthetic', 'ga']],
@@ -29,27 +29,28 @@ export const incisionKinds = vocabulary('kind of incision', [
 ]);
 
 export const incisionPlanes = vocabulary('place of the wound', [
-  ['clear corneal', ['clear cornea', 'corneal']],
+  ['clear corneal', ['clear cornea', 'corneal', 'clear corneal incision', 'cci']],
   ['near-clear corneal', ['near clear corneal', 'near clear']],
   ['limbal', []],
-  ['scleral tunnel', ['scleral', 'sclerocorneal tunnel']],
+  ['corneoscleral', [], 'Through the junction of cornea and sclera.'],
+  ['scleral tunnel', ['scleral', 'sclerocorneal', 'sclerocorneal tunnel', 'corneoscleral tunnel']],
 ]);
 
 export const architectures = vocabulary('architecture', [
-  ['one plane', ['uniplanar', 'single plane', 'stab']],
-  ['two planes', ['biplanar', 'two plane']],
-  ['three planes', ['triplanar', 'three plane', 'stepped', 'hinged']],
+  ['one plane', ['uniplanar', 'single plane', '1 plane', '1-plane', 'stab']],
+  ['two planes', ['biplanar', 'bi-planar', 'two plane', '2 planes', '2 plane', '2-plane']],
+  ['three planes', ['triplanar', 'tri-planar', 'three plane', '3 planes', '3 plane', '3-plane', 'stepped', 'hinged']],
 ]);
 
 export const ovdKinds = vocabulary('viscoelastic', [
-  ['cohesive', []],
-  ['dispersive', []],
+  ['cohesive', ['viscocohesive']],
+  ['dispersive', ['viscodispersive']],
   ['viscoadaptive', ['viscous-adaptive']],
   ['combined', ['combination']],
 ]);
 
 export const ovdAgents = vocabulary('viscoelastic agent', [
-  ['sodium hyaluronate', ['hyaluronate', 'ha']],
+  ['sodium hyaluronate', ['hyaluronate', 'hyaluronic acid', 'ha']],
   ['hydroxypropyl methylcellulose', ['hpmc', 'methylcellulose']],
   ['chondroitin sulphate with hyaluronate', ['chondroitin sulfate with hyaluronate']],
 ]);
@@ -61,12 +62,13 @@ export const dyes = vocabulary('dye', [
 ]);
 
 export const pupilAids = vocabulary('pupil aid', [
-  ['iris hooks', ['hooks']],
-  ['expansion ring', ['pupil expansion ring', 'pupil ring']],
+  ['iris hooks', ['hooks', 'iris retractors', 'pupil hooks']],
+  ['expansion ring', ['pupil expansion ring', 'pupil ring', 'pupil expander']],
   ['stretch', ['pupil stretch', 'stretching']],
   ['intracameral phenylephrine', ['phenylephrine']],
+  ['intracameral adrenaline', ['adrenaline', 'intracameral epinephrine', 'epinephrine']],
   ['viscomydriasis', []],
-  ['sphincterotomies', []],
+  ['sphincterotomies', ['sphincterotomy']],
 ]);
 
 export const capsulotomyTechniques = vocabulary('capsulotomy technique', [
@@ -87,15 +89,18 @@ export const capsulotomyOutcomes = vocabulary('outcome of the capsulotomy', [
 ]);
 
 export const nucleusTechniques = vocabulary('nucleus technique', [
-  ['divide and conquer', []],
+  ['divide and conquer', ['d&c', 'four-quadrant', 'four quadrants']],
   ['stop and chop', []],
   ['horizontal chop', ['phaco chop', 'chop']],
   ['vertical chop', []],
   ['quick chop', []],
+  ['direct chop', [], 'Chopped without a groove; whether horizontally or vertically is not said.'],
   ['prechop', ['pre-chop']],
   ['flip', ['phaco flip', 'supracapsular']],
   ['aspiration', ['lens aspiration', 'lens washout']],
   ['manual expression', ['expression', 'nucleus expression']],
+  ['irrigating vectis', ['vectis'], 'Delivered whole on a vectis, with the flow of the infusion.'],
+  ['viscoexpression', ['visco-expression'], 'Delivered whole by the pressure of viscoelastic.'],
   ['manual fragmentation', ['sandwich', 'phacofragmentation']],
 ]);
 
@@ -108,29 +113,50 @@ export const phacoSteps = vocabulary('step', [
 ]);
 
 export const ultrasoundModes = vocabulary('ultrasound mode', [
-  ['continuous', []],
+  ['continuous', ['linear continuous', 'continuous linear']],
   ['pulse', ['pulsed']],
   ['burst', []],
   ['torsional', ['torsional continuous']],
+  ['longitudinal', [], 'Whether continuous, pulsed or in bursts is not said.'],
   ['longitudinal and torsional', ['combined']],
 ]);
 
 export const cortexMethods = vocabulary('cortex method', [
   ['coaxial', ['coaxial irrigation-aspiration', 'coaxial i/a']],
   ['bimanual', ['bimanual irrigation-aspiration', 'bimanual i/a']],
-  ['manual', ['dry aspiration']],
+  ['manual', ['dry aspiration', 'simcoe cannula']],
+  [
+    'irrigation-aspiration',
+    ['i/a', 'i&a', 'irrigation and aspiration', 'automated i/a'],
+    'By machine; whether coaxially or bimanually is not said.',
+  ],
 ]);
 
 export const stages = vocabulary('stage of the operation', [
   ['anaesthesia', []],
   ['incision', []],
-  ['capsulotomy', ['capsulorhexis']],
-  ['hydrodissection', []],
-  ['nucleus', ['sculpting', 'phacoemulsification', 'chopping', 'quadrant removal', 'removal of the last quadrant']],
-  ['cortex', ['irrigation and aspiration', 'cortex removal']],
+  ['capsulotomy', ['capsulorhexis', 'rhexis', 'ccc']],
+  ['hydrodissection', ['hydro']],
+  [
+    'nucleus',
+    [
+      'phacoemulsification',
+      'phaco',
+      'sculpting',
+      'sculpt',
+      'chopping',
+      'chop',
+      'quadrant removal',
+      'removal of the last quadrant',
+    ],
+  ],
+  [
+    'cortex',
+    ['irrigation and aspiration', 'irrigation-aspiration', 'i/a', 'i&a', 'cortex removal', 'cortex aspiration'],
+  ],
   ['polishing', ['capsule polishing']],
   ['ring insertion', []],
-  ['lens insertion', ['lens implantation']],
+  ['lens insertion', ['lens implantation', 'iol insertion', 'iol implantation']],
   ['viscoelastic removal', ['ovd removal']],
   ['closure', ['end of the operation']],
   ['after the operation', ['postoperative']],

@@ -18,6 +18,9 @@ const CAUSES: Readonly<Record<string, string>> = {
   aphakia: 'aphakia',
 };
 
+/** A cause, too, but one whose code names the disease behind it. */
+const CAUSE_ELSEWHERE = 'complicated';
+
 const SUBTYPE: CodingRule = {
   says: 'The subtype is coded only when it is documented; a mature or white cataract without one is unspecified.',
   source: 'National Clinical Coding Standards ICD-10 2026, version 12.0, DCS.VII.1',
@@ -67,6 +70,11 @@ function cataractDraft(kinds: readonly Fact<string>[]): Drafts {
       rule: CAUSE,
       wouldChange: 'another cause, or none, among the kinds of cataract',
     });
+  }
+  const elsewhere = kinds.find((kind) => kind.value === CAUSE_ELSEWHERE);
+  if (elsewhere) {
+    const why = 'the disease behind it decides the code, and the table has no certain one';
+    return { drafts: [], notCoded: [notCoded(`${elsewhere.value} (diagnosis)`, why, [elsewhere])] };
   }
   const forms = kinds.filter((kind) => FORMS[kind.value] !== undefined);
   const keys = [...new Set(forms.map((kind) => FORMS[kind.value] ?? ''))];

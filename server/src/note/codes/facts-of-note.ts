@@ -5,9 +5,13 @@ const EXTRACTIONS: Readonly<Record<string, Extraction>> = {
   'phacoemulsification with lens': 'phacoemulsification',
   phacoemulsification: 'phacoemulsification',
   'manual small-incision extraction with lens': 'extracapsular',
+  'manual small-incision extraction': 'extracapsular',
   'extracapsular extraction with lens': 'extracapsular',
+  'extracapsular extraction': 'extracapsular',
   'intracapsular extraction': 'intracapsular',
 };
+/** Procedures whose name leaves it open whether a lens was implanted. */
+const LENS_NOT_NAMED: readonly string[] = ['manual small-incision extraction', 'extracapsular extraction'];
 const EARLIER: Readonly<Record<string, EarlierLens>> = {
   'lens exchange': 'exchanged',
   'lens repositioning': 'repositioned',
@@ -86,7 +90,7 @@ function extraction(note: Operation): Fact<Extraction> | undefined {
 function lensImplanted({ lens, procedure }: Operation): Fact<boolean> | undefined {
   if (lens?.placed) return { ...fact(lens.placed.value !== 'none', 'lens.placed'), says: lens.placed.value };
   if (lens?.power) return { ...fact(true, 'lens.power'), says: lens.power.text };
-  if (!procedure) return undefined;
+  if (!procedure || LENS_NOT_NAMED.includes(procedure.value)) return undefined;
   if (/with lens$|^secondary lens$|^lens exchange$/u.test(procedure.value))
     return { ...fact(true, 'procedure'), says: procedure.value };
   return EXTRACTIONS[procedure.value] ? { ...fact(false, 'procedure'), says: procedure.value } : undefined;

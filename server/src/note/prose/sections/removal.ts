@@ -88,7 +88,10 @@ function energy({ nucleus }: Operation, tidy: Tidy): string | undefined {
 function cortexWords({ cortex }: Operation, tidy: Tidy): string | undefined {
   if (!cortex) return undefined;
   const method =
-    cortex.method && { bimanual: 'bimanually', coaxial: 'coaxially', manual: 'by hand' }[cortex.method.value];
+    cortex.method &&
+    { bimanual: 'bimanually', coaxial: 'coaxially', manual: 'by hand', 'irrigation-aspiration': 'by machine' }[
+      cortex.method.value
+    ];
   const used = settings(cortex, tidy).filter((part) => part !== undefined);
   const how = used.length > 0 ? ` (${used.join(', ')})` : '';
   if (cortex.complete?.value === false)
