@@ -1,4 +1,5 @@
 import { basename, relative, sep } from 'node:path';
+import { DEPARTMENT_FILE } from '../note/set/set-layout.ts';
 
 /** How files are named in reports: relative to where the command runs, with forward slashes on every system. */
 export function shownAs(file: string, folder: string): string {
@@ -6,12 +7,6 @@ export function shownAs(file: string, folder: string): string {
   const below = file.startsWith(folder + sep) ? file.slice(folder.length + 1) : relative(folder, file);
   return sep === '/' ? below : below.split(sep).join('/');
 }
-
-export function isNoteName(file: string): boolean {
-  return file.endsWith('.opnote.yaml');
-}
-
-export const DEPARTMENT_FILE = 'sideport.yaml';
 
 export function isDepartmentName(file: string): boolean {
   return basename(file) === DEPARTMENT_FILE;

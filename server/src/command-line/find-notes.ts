@@ -1,5 +1,6 @@
 import { join, resolve, sep } from 'node:path';
-import { isDepartmentName, isNoteName, shownAs } from './file-names.ts';
+import { isNoteName, isPassedOver } from '../note/set/set-layout.ts';
+import { isDepartmentName, shownAs } from './file-names.ts';
 import type { Files, World } from './world.ts';
 
 /** One file to read, or standard input. */
@@ -15,8 +16,6 @@ export interface Found {
   /** What was asked for and is not there, each a sentence. */
   readonly missing: readonly string[];
 }
-
-const PASSED_OVER = new Set(['node_modules', '.git']);
 
 /**
  * Finds the notes and department files that paths stand for: files as they are, folders with all below them,
@@ -50,7 +49,7 @@ export function notesBelow(folder: string, files: Files): string[] {
     .toSorted((a, b) => (a.name < b.name ? -1 : 1))
     .flatMap(({ name, kind }) => {
       const path = prefix + name;
-      if (kind === 'folder') return PASSED_OVER.has(name) ? [] : notesBelow(path, files);
+      if (kind === 'folder') return isPassedOver(name) ? [] : notesBelow(path, files);
       return isNoteName(name) || isDepartmentName(name) ? [path] : [];
     });
 }

@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import { DEPARTMENT_FILE, isNoteName } from './file-names.ts';
+import { DEPARTMENT_FILE, isNoteName } from '../note/set/set-layout.ts';
 import { notesBelow } from './find-notes.ts';
 import type { Files } from './world.ts';
 

@@ -1,6 +1,7 @@
 import { dirname, join, resolve } from 'node:path';
 import { factsIn, type NoteFacts } from '../../note/set/note-set.ts';
-import { isDepartmentName, isNoteName, shownAs } from '../file-names.ts';
+import { isNoteName } from '../../note/set/set-layout.ts';
+import { isDepartmentName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
 import { WrongUse, type World } from '../world.ts';
 

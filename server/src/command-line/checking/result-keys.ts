@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import { DEPARTMENT_FILE, isNoteName } from '../file-names.ts';
+import { DEPARTMENT_FILE, isNoteName } from '../../note/set/set-layout.ts';
 import type { Input } from '../find-notes.ts';
 import type { SetFolder, SetFolders } from '../set-folders.ts';
 import { contentHash } from './content-hash.ts';

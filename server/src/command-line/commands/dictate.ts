@@ -6,8 +6,9 @@ import { noteFromDictation } from '../../note/dictation/placing.ts';
 import type { DictationResult } from '../../note/dictation/result.ts';
 import { readNote } from '../../note/reading/read-note.ts';
 import { defineCommand } from '../command.ts';
-import { isNoteName } from '../file-names.ts';
+import { isNoteName } from '../../note/set/set-layout.ts';
 import { readInput } from '../read-input.ts';
+import { refuseOutputOverOtherNote } from '../output-target.ts';
 import { writeOutput } from '../write-output.ts';
 import { FileProblem, WrongUse, type World } from '../world.ts';
 
@@ -31,6 +32,7 @@ export const dictate = defineCommand({
     const [path] = paths;
     if (path === undefined || paths.length > 1)
       throw new WrongUse('Say which one dictation: sideport dictate PATH, or - for standard input.');
+    refuseOutputOverOtherNote(values.output, values.format === 'yaml' ? (values.into ?? path) : undefined, world);
     const given = await readGiven(path, world);
     const into = values.into === undefined ? given.note : readFile(values.into, world);
     if (values.format === 'json') {

@@ -1,7 +1,7 @@
 import { dirname, resolve } from 'node:path';
 import { newNoteText } from '../../note/editing/new-note.ts';
 import { defineCommand } from '../command.ts';
-import { isNoteName } from '../file-names.ts';
+import { isNoteName } from '../../note/set/set-layout.ts';
 import { NoteSets } from '../note-sets.ts';
 import { FileProblem, today, WrongUse } from '../world.ts';
 
