@@ -1,14 +1,14 @@
 import * as vscode from 'vscode';
 import { placeForDictation, unindentedLines } from './dictation-place.ts';
 import { rewritingSwitches, systemDictation, whatLeaves, type DictationSettings } from './dictation-privacy.ts';
-import { languages } from './documents.ts';
+import { isNote } from './documents.ts';
 
 const START = 'workbench.action.editorDictation.start';
 
 /** Puts the cursor where dictated words belong, and starts the dictation that there is. */
 export async function dictate(): Promise<void> {
   const editor = vscode.window.activeTextEditor;
-  if (editor?.document.languageId !== languages.note) {
+  if (editor === undefined || !isNote(editor.document)) {
     void vscode.window.showInformationMessage('Open the note that the dictation belongs to, then dictate.');
     return;
   }

@@ -17,9 +17,32 @@ export async function newNote(client: NoteClient): Promise<void> {
     return;
   }
   const uri = vscode.Uri.joinPath(folder, note.fileName);
-  await vscode.workspace.fs.writeFile(uri, new Uint8Array());
+  if (await isTaken(uri)) {
+    void vscode.window.showErrorMessage(
+      `${note.fileName} is in the folder already and was left as it is. Make the note again: it then gets another name.`,
+    );
+    return;
+  }
+  await makeFile(uri);
   const editor = await vscode.window.showTextDocument(uri);
   await editor.insertSnippet(new vscode.SnippetString(note.snippet));
+}
+
+/** Makes an empty file. Fails where something stands there by now: an edit that creates a file empties none. */
+async function makeFile(uri: vscode.Uri): Promise<void> {
+  const edit = new vscode.WorkspaceEdit();
+  edit.createFile(uri, { overwrite: false, ignoreIfExists: false });
+  if (!(await vscode.workspace.applyEdit(edit))) throw new Error('No file was made');
+}
+
+async function isTaken(uri: vscode.Uri): Promise<boolean> {
+  try {
+    await vscode.workspace.fs.stat(uri);
+    return true;
+  } catch (error) {
+    if (error instanceof vscode.FileSystemError && error.code === 'FileNotFound') return false;
+    throw error;
+  }
 }
 
 async function folderForNote(): Promise<vscode.Uri | undefined> {

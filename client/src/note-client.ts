@@ -34,8 +34,8 @@ export class NoteClient implements vscode.Disposable {
 
   constructor(make: MakeClient) {
     const initializationOptions: EditorOptions = { commands: Object.values(editorCommands), files: true };
-    const options: LanguageClientOptions = {
-      documentSelector,
+    const options = (): LanguageClientOptions => ({
+      documentSelector: documentSelector(),
       initializationOptions,
       progressOnInitialization: true,
       middleware: {
@@ -50,8 +50,8 @@ export class NoteClient implements vscode.Disposable {
           return next(document);
         },
       },
-    };
-    this.#make = () => this.#watched(make(options));
+    });
+    this.#make = () => this.#watched(make(options()));
     this.#client = this.#make();
   }
 

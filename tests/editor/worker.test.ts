@@ -38,8 +38,10 @@ async function converse({ connection, stop }: Connection): Promise<Record<string
   });
   connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => null));
   connection.onRequest('client/registerCapability', () => null);
-  connection.onRequest('sideport/listSet', () => [uri]);
-  connection.onRequest('sideport/readFile', () => sound);
+  connection.onRequest('sideport/listFolder', () => [{ name: 'one.opnote.yaml', kind: 'file' }]);
+  connection.onRequest('sideport/readFile', ({ uri: asked }: { uri: string }) =>
+    asked === uri ? { text: sound } : null,
+  );
   connection.onRequest('sideport/readCheckPages', () => readFileSync('server/dist/check-pages.json', 'utf8'));
 
   const initialize: Partial<InitializeParams> = {

@@ -9,25 +9,15 @@ import {
   type InitializeResult,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
+  type TextDocumentContentChangeEvent,
 } from 'vscode-languageserver/node';
 import { checkPages } from '../../server/src/note/checks/explain.ts';
-import type { Runtime, SetFiles } from '../../server/src/language-server/runtime.ts';
+import type { Runtime } from '../../server/src/language-server/runtime.ts';
 import { startNoteServer } from '../../server/src/language-server/start-server.ts';
 import { CURSOR } from '../editing/mark.ts';
+import { MemoryFiles } from './memory-files.ts';
 
-/** Files in memory, by address. */
-function memoryFiles(files: Readonly<Record<string, string>>): SetFiles {
-  return {
-    list: async (folder, deep) =>
-      Object.keys(files).filter((uri) => {
-        const rest = uri.startsWith(`${folder}/`) ? uri.slice(folder.length + 1) : '/';
-        return deep ? rest !== '/' : !rest.includes('/');
-      }),
-    read: async (uri) => files[uri] ?? null,
-  };
-}
-
-const fullCapabilities: ClientCapabilities = {
+export const fullCapabilities: ClientCapabilities = {
   workspace: { workspaceEdit: { documentChanges: true, resourceOperations: ['create'], changeAnnotationSupport: {} } },
   textDocument: {
     completion: {
@@ -46,7 +36,7 @@ const fullCapabilities: ClientCapabilities = {
 };
 
 interface Setting {
-  readonly files?: Readonly<Record<string, string>>;
+  readonly files?: MemoryFiles;
   readonly capabilities?: ClientCapabilities;
   readonly initializationOptions?: object;
   readonly folders?: readonly string[];
@@ -87,7 +77,7 @@ export class TestEditor {
         setImmediate(() => setImmediate(work));
       },
       ...(setting.practice !== undefined && { practice: setting.practice }),
-      files: memoryFiles(setting.files ?? {}),
+      files: setting.files ?? new MemoryFiles(),
       checkPages: async () => JSON.stringify(checkPages()),
       dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).dictation,
       today: () => '2031-03-20',
@@ -140,6 +130,27 @@ export class TestEditor {
     return version;
   }
 
+  /** Changes parts of the text, one after the other; does not wait. */
+  async change(uri: string, changes: readonly TextDocumentContentChangeEvent[], text: string): Promise<number> {
+    const version = (this.#texts.get(uri)?.version ?? 0) + 1;
+    this.#texts.set(uri, { text, version });
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version },
+      contentChanges: changes,
+    });
+    return version;
+  }
+
+  async save(uri: string): Promise<void> {
+    await this.connection.sendNotification('textDocument/didSave', { textDocument: { uri } });
+  }
+
+  /** Says that files were changed by something else. */
+  async filesChanged(...uris: readonly string[]): Promise<void> {
+    const changes = uris.map((uri) => ({ uri, type: 2 }));
+    await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes });
+  }
+
   async edit(uri: string, text: string): Promise<readonly Diagnostic[]> {
     const version = (this.#texts.get(uri)?.version ?? 0) + 1;
     const said = this.#next((params) => params.uri === uri && params.version === version);
@@ -186,6 +197,11 @@ export class TestEditor {
   #next(is: (params: PublishDiagnosticsParams) => boolean): Promise<void> {
     return new Promise((done) => void this.#waiting.push({ is, done }));
   }
+}
+
+/** Lets messages and work put off have so many turns. */
+export async function turns(count: number): Promise<void> {
+  for (let turn = 0; turn < count; turn++) await new Promise((done) => void setImmediate(done));
 }
 
 /** The text after edits of the protocol. */

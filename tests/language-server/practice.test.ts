@@ -1,13 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Hover } from 'vscode-languageserver';
-import { TestEditor } from './editor.ts';
+import { TestEditor, turns } from './editor.ts';
 
 const sample = readFileSync(new URL('../../samples/sound/long-eye-ring.opnote.yaml', import.meta.url), 'utf8');
 const note = 'file:///set/2031/a.opnote.yaml';
-const turns = async (count: number): Promise<void> => {
-  for (let turn = 0; turn < count; turn++) await new Promise((done) => void setImmediate(done));
-};
 
 let editor: TestEditor;
 afterEach(() => editor.stop());

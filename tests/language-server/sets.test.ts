@@ -8,6 +8,7 @@ import type {
   WorkspaceEdit,
 } from 'vscode-languageserver';
 import { applied, TestEditor } from './editor.ts';
+import { MemoryFiles } from './memory-files.ts';
 
 const root = 'file:///theatre/set';
 const department = `sideport: 1
@@ -66,7 +67,7 @@ eye: left
 visit: month 1
 by: S-02
 `;
-const files: Readonly<Record<string, string>> = {
+const stored: Readonly<Record<string, string>> = {
   [`${root}/sideport.yaml`]: department,
   [`${root}/2031/op.opnote.yaml`]: operation,
   [`${root}/2031/fu.opnote.yaml`]: followUp,
@@ -78,7 +79,7 @@ const fu = `${root}/2031/fu.opnote.yaml`;
 
 let editor: TestEditor;
 beforeEach(async () => {
-  editor = await TestEditor.inProcess({ files, folders: ['file:///theatre'] });
+  editor = await TestEditor.inProcess({ files: new MemoryFiles(stored), folders: ['file:///theatre'] });
 });
 afterEach(() => editor.stop());
 
@@ -215,7 +216,7 @@ describe('names throughout the set', () => {
     const texts = Object.fromEntries(
       (edit.documentChanges ?? []).flatMap((change) =>
         'textDocument' in change
-          ? [[change.textDocument.uri, applied(files[change.textDocument.uri] ?? '', change.edits as never)]]
+          ? [[change.textDocument.uri, applied(stored[change.textDocument.uri] ?? '', change.edits as never)]]
           : [],
       ),
     );

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { askServer, type Picture, type PictureParams } from '@sideport/server/language-server/own-requests.ts';
-import { languages } from '../documents.ts';
+import { isNote } from '../documents.ts';
 import type { NoteClient } from '../note-client.ts';
 import type { FromPage, ToPage } from './messages.ts';
 import { pageFrame } from './page-frame.ts';
@@ -57,7 +57,7 @@ export class PicturePanel implements vscode.Disposable {
   }
 
   #turnTo(editor: vscode.TextEditor | undefined): void {
-    if (editor?.document.languageId !== languages.note) return;
+    if (!isNote(editor?.document)) return;
     this.#editor = editor;
     this.#drawSoon();
   }

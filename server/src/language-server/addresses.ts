@@ -1,7 +1,11 @@
+import { DEPARTMENT_FILE } from '../note/set/set-layout.ts';
+
 /** Addresses of files are URIs; the core sees only names relative to a set. */
 
-export const NOTE_ENDING = '.opnote.yaml';
-export const DEPARTMENT_FILE = 'sideport.yaml';
+/** The address of what stands in a folder under a name. */
+export function inFolder(folder: string, name: string): string {
+  return `${folder}/${encodeURIComponent(name)}`;
+}
 
 /** The folder that a file or folder stands in, or undefined at the top. */
 export function folderOf(uri: string): string | undefined {

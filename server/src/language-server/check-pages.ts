@@ -10,7 +10,13 @@ export function checkPageOf(connection: Connection, runtime: Runtime, editorRead
     return editorReads() ? await connection.sendRequest(askEditor.readCheckPages, {}) : null;
   };
   return async (check: string): Promise<string | undefined> => {
-    pages ??= read().then(pagesIn);
+    pages ??= read()
+      .then(pagesIn)
+      .catch((fault: unknown) => {
+        // Asked again, they may be had.
+        pages = undefined;
+        throw fault;
+      });
     return (await pages).get(check);
   };
 }

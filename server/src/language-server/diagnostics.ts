@@ -13,6 +13,12 @@ const SEVERITIES = {
 } as const;
 
 /** What a diagnostic carries, so that its fixes need no second review. */
+export interface Carried {
+  /** The version of the text that the fixes are for: in another one their places may be others. */
+  readonly version: number;
+  readonly fixes: readonly CarriedFix[];
+}
+
 export interface CarriedFix {
   readonly title: string;
   readonly safety: Fix['safety'];
@@ -36,7 +42,10 @@ function diagnosticOf(remark: Remark, note: OpenNote, can: ClientCan): Diagnosti
   if (can.relatedPlaces && related.length > 0) diagnostic.relatedInformation = related;
   // The page of the check comes from this server; an editor that cannot show it only shows the name.
   if (can.codeLinks) diagnostic.codeDescription = { href: `${SOURCE}:/checks/${remark.check}.md` };
-  if (remark.fixes.length > 0) diagnostic.data = { fixes: remark.fixes.map((fix) => carried(fix, note.lines)) };
+  if (remark.fixes.length > 0) {
+    const data: Carried = { version: note.version, fixes: remark.fixes.map((fix) => carried(fix, note.lines)) };
+    diagnostic.data = data;
+  }
   return diagnostic;
 }
 

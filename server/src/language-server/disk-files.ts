@@ -1,28 +1,36 @@
+import { isUtf8 } from 'node:buffer';
+import type { Dirent } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { join } from 'node:path';
-import { DEPARTMENT_FILE, NOTE_ENDING } from './addresses.ts';
+import { fileURLToPath } from 'node:url';
+import type { FolderEntry } from './own-requests.ts';
 import type { SetFiles } from './runtime.ts';
 
-const PASSED_OVER = new Set(['node_modules', '.git']);
-const DEEPEST = 12;
+/** What is no passing trouble: asked again, the answer is the same. */
+const NOT_THERE = new Set(['ENOENT', 'ENOTDIR', 'EISDIR', 'EACCES', 'EPERM', 'ELOOP', 'ENAMETOOLONG']);
 
-/** The set as it stands on the machine's own disk. Linked folders are not followed. */
+/** The machine's own disk. */
 export const diskFiles: SetFiles = {
-  list: async (folder, deep) => {
-    const path = pathOf(folder);
-    return path === undefined ? [] : (await below(path, deep ? DEEPEST : 0)).map((file) => pathToFileURL(file).href);
+  list: async (folder) => {
+    const entries = await whereThere(folder, (path) => readdir(path, { withFileTypes: true }));
+    return (entries ?? []).map((entry) => ({ name: entry.name, kind: kindOf(entry) }));
   },
   read: async (uri) => {
-    const path = pathOf(uri);
-    if (path === undefined) return null;
-    try {
-      return await readFile(path, 'utf8');
-    } catch {
-      return null;
-    }
+    const bytes = await whereThere(uri, (path) => readFile(path));
+    return bytes === null ? null : { text: isUtf8(bytes) ? bytes.toString('utf8') : null };
   },
+  reachesAbove: () => true,
 };
+
+async function whereThere<T>(uri: string, ask: (path: string) => Promise<T>): Promise<T | null> {
+  const path = pathOf(uri);
+  if (path === undefined) return null;
+  try {
+    return await ask(path);
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && NOT_THERE.has(String(error.code))) return null;
+    throw error;
+  }
+}
 
 function pathOf(uri: string): string | undefined {
   try {
@@ -32,14 +40,7 @@ function pathOf(uri: string): string | undefined {
   }
 }
 
-async function below(folder: string, depth: number): Promise<readonly string[]> {
-  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
-  const lists = await Promise.all(
-    entries.map(async (entry) => {
-      const path = join(folder, entry.name);
-      if (entry.isDirectory()) return depth > 0 && !PASSED_OVER.has(entry.name) ? below(path, depth - 1) : [];
-      return entry.isFile() && (entry.name.endsWith(NOTE_ENDING) || entry.name === DEPARTMENT_FILE) ? [path] : [];
-    }),
-  );
-  return lists.flat();
+function kindOf(entry: Dirent): FolderEntry['kind'] {
+  if (entry.isDirectory()) return 'folder';
+  return entry.isFile() ? 'file' : 'other';
 }

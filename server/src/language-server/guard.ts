@@ -11,16 +11,20 @@ export type Guard = <Params, Answer>(
 
 /**
  * Wraps the handlers of requests: one that fails answers its fallback and writes where it failed. The message of an
- * error may hold text of the note, so only its kind and the places in our own code are written.
+ * error may hold text of the note, so only its kind and the places in our own code are written. `asked` is called with
+ * each request, and what it gives back once that is answered.
  */
-export function guardWith(log: FaultLog): Guard {
+export function guardWith(log: FaultLog, asked: () => () => void = () => () => undefined): Guard {
   return (name, fallback, handler) => async (params, token) => {
     if (token.isCancellationRequested) return fallback;
+    const answered = asked();
     try {
       return await handler(params, token);
     } catch (fault) {
       log(faultLine(name, fault));
       return fallback;
+    } finally {
+      answered();
     }
   };
 }

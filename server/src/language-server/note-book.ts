@@ -90,6 +90,10 @@ export class NoteBook {
     void this.note(uri)?.computed;
   }
 
+  uris(): readonly string[] {
+    return this.#documents.all().map(({ uri }) => uri);
+  }
+
   reading(uri: string): NoteReading | undefined {
     return this.#read(uri)?.reading;
   }

@@ -6,7 +6,7 @@ import type { FaultLog } from './guard.ts';
 
 export interface DocumentEvents {
   changed(document: TextDocument): void;
-  saved(uri: string): void;
+  saved(document: TextDocument): void;
   closed(uri: string): void;
 }
 
@@ -37,7 +37,10 @@ export class OpenDocuments {
       }),
     );
     connection.onDidSaveTextDocument(({ textDocument: { uri } }) =>
-      attempt('textDocument/didSave', log, () => events.saved(uri)),
+      attempt('textDocument/didSave', log, () => {
+        const document = this.#open.get(decoded(uri));
+        if (document !== undefined) events.saved(document);
+      }),
     );
     connection.onDidCloseTextDocument(({ textDocument: { uri } }) =>
       attempt('textDocument/didClose', log, () => {

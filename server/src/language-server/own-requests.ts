@@ -19,9 +19,9 @@ export const askServer = {
 
 /** Asked of an editor that sent `files: true`: the server may run where it has no disk of its own. */
 export const askEditor = {
-  /** FolderParams → readonly string[], the addresses of the notes and department files in the folder or also below it. */
-  listSet: 'sideport/listSet',
-  /** FileParams → string | null, the text as stored. null: no such file. */
+  /** FolderParams → readonly FolderEntry[], what stands directly in the folder; none where there is no such folder. */
+  listFolder: 'sideport/listFolder',
+  /** FileParams → StoredFile | null. null: no such file. An error: it cannot be said now. */
   readFile: 'sideport/readFile',
   /** {} → string | null, the text of check-pages.json, which stands beside the server. */
   readCheckPages: 'sideport/readCheckPages',
@@ -62,12 +62,21 @@ export interface NoteParams {
 
 export interface FolderParams {
   readonly folder: string;
-  /** Whether the folders below it count too. */
-  readonly deep: boolean;
+}
+
+export interface FolderEntry {
+  readonly name: string;
+  /** Links, whatever they lead to, and everything that is neither file nor folder are `other`. */
+  readonly kind: 'file' | 'folder' | 'other';
 }
 
 export interface FileParams {
   readonly uri: string;
+}
+
+export interface StoredFile {
+  /** As stored, a byte order mark included; null: the file is not text in UTF-8. */
+  readonly text: string | null;
 }
 
 export interface NewNoteParams {

@@ -12,7 +12,7 @@ export const ROUNDS_OF_PRACTICE = 100;
 /**
  * Goes through the first note again and again while nobody asks for anything. An engine compiles what it has run often:
  * without this the surgeon's first hundred keystrokes would be that practice, each of them half as fast. Nothing comes
- * of it but that. It is done once for a server, whichever notes it sees.
+ * of it but that. It is done once for a server, whichever notes it sees, and only while there is nothing else to do.
  */
 export class Practice {
   readonly #rounds: number;

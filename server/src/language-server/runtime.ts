@@ -1,5 +1,6 @@
 import type { Dictation } from '../note/dictation/dictation.ts';
 import type { Later } from './latest-wins.ts';
+import type { FolderEntry, StoredFile } from './own-requests.ts';
 
 /** What the server needs from where it runs; a process and a web worker differ in nothing else. */
 export interface Runtime {
@@ -22,12 +23,14 @@ export interface Runtime {
   readonly today: () => string;
 }
 
-/** Reads the folder of a set. Addresses are URIs. */
+/** Reads the folders of sets. Addresses are URIs. Both reject when the files cannot be reached at the moment. */
 export interface SetFiles {
-  /** The notes and department files in a folder, with `deep` also those in all folders below it. */
-  list(folder: string, deep: boolean): Promise<readonly string[]>;
-  /** The text as stored, or null: no such file, or it cannot be read. */
-  read(uri: string): Promise<string | null>;
+  /** What stands directly in a folder; nothing where there is no such folder, or it may not be looked into. */
+  list(folder: string): Promise<readonly FolderEntry[]>;
+  /** null: no such file, or it may not be opened. */
+  read(uri: string): Promise<StoredFile | null>;
+  /** Whether the folders above the one that is open in the editor can be read too. */
+  reachesAbove(uri: string): boolean;
 }
 
 /** A date as the note writes it, in the time zone of the machine. */

@@ -4,6 +4,7 @@ import {
   TextDocumentSyncKind,
   type Connection,
   type InitializeParams,
+  type PublishDiagnosticsParams,
   type ServerCapabilities,
 } from 'vscode-languageserver';
 import { checkPageOf } from './check-pages.ts';
@@ -21,7 +22,7 @@ import { ownRequests } from './features/own.ts';
 import { renaming } from './features/renaming.ts';
 import { structure, tokenLegend } from './features/structure.ts';
 import { workspaceSymbols } from './features/workspace-symbols.ts';
-import { attempt, attemptSteps, guardWith } from './guard.ts';
+import { attempt, attemptSteps, faultLine, guardWith } from './guard.ts';
 import type { Server } from './handlers.ts';
 import { latestWins } from './latest-wins.ts';
 import type { LiveSet } from './live-set.ts';
@@ -56,7 +57,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
   const server: Server = {
     connection,
-    guard: guardWith(log),
+    guard: guardWith(log, () => reviews.question()),
     notes,
     settings,
     dictation,
@@ -81,13 +82,17 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     if (note === undefined) return;
     const diagnostics = diagnosticsOf(note, can);
     const words = JSON.stringify(diagnostics);
-    if (!onlyNews || said.get(uri) !== words)
-      void connection.sendDiagnostics({ uri, version: note.version, diagnostics });
+    if (!onlyNews || said.get(uri) !== words) tell({ uri, version: note.version, diagnostics });
     said.set(uri, words);
     yield;
     // Editors ask next for what stands beside the lines.
     notes.compute(uri);
-    if (!onlyNews) yield* practice.on(note);
+    if (!onlyNews) reviews.meanwhile(attemptSteps('practice', log, practice.on(note)));
+  }
+
+  function tell(params: PublishDiagnosticsParams): void {
+    // An editor that has gone cannot be told.
+    void connection.sendDiagnostics(params).catch(() => undefined);
   }
 
   /** Notes with a dictation are checked again once it is understood. */
@@ -116,7 +121,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     can = clientCan(params);
     settings.canAsk = can.settings;
     const files = filesOf(runtime.files, can.files ? editorFiles(connection) : undefined);
-    notes.sets = new NoteSets(files, notes, can.folders, setChanged);
+    notes.sets = new NoteSets({ files, open: notes, folders: can.folders, log, changed: setChanged });
     return { capabilities: capabilities(can), serverInfo: { name: 'Sideport' } };
   });
   connection.onInitialized(() => {
@@ -130,18 +135,21 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     settings.forget();
     setChanged();
   });
-  connection.onDidChangeWatchedFiles(({ changes }) => {
-    void notes.sets?.filesChanged(changes.map(({ uri }) => uri)).catch(() => log('reading changed files failed'));
-  });
+  function readAgain(uris: readonly string[]): void {
+    void notes.sets?.filesChanged(uris).catch((fault: unknown) => log(faultLine('reading changed files', fault)));
+  }
+  connection.onDidChangeWatchedFiles(({ changes }) => readAgain(changes.map(({ uri }) => uri)));
   documents.listen(connection, log, {
     changed: ({ uri }) => reviews.ask(uri),
-    saved: () => undefined,
+    saved: (document) => notes.sets?.saved(document.uri, document.getText()),
     closed: (uri) => {
       reviews.drop(uri);
       said.delete(uri);
       notes.forget(uri);
       settings.forget(uri);
-      void connection.sendDiagnostics({ uri, diagnostics: [] });
+      tell({ uri, diagnostics: [] });
+      // From now on what is stored counts, with or without what was written here.
+      readAgain([uri]);
     },
   });
   for (const feature of FEATURES) feature(server);
@@ -154,7 +162,7 @@ function finish(steps: Iterator<void>): void {
 
 function capabilities(can: ClientCan): ServerCapabilities {
   return {
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: true },
     completionProvider: { triggerCharacters: completionTriggers(can) },
     hoverProvider: true,
     inlayHintProvider: true,

@@ -10,11 +10,13 @@ import {
 import type { Action } from '../../note/editing/actions/action.ts';
 import { actionsAt } from '../../note/editing/actions/all-actions.ts';
 import type { DictationOffer } from '../../note/dictation/offers.ts';
-import { folderOf, nameOf, NOTE_ENDING } from '../addresses.ts';
+import { NOTE_ENDING } from '../../note/set/set-layout.ts';
+import { folderOf, hasPlace, inFolder, nameOf } from '../addresses.ts';
 import type { ClientCan } from '../client-can.ts';
-import { carried, diagnosticsOf, SOURCE, type CarriedFix } from '../diagnostics.ts';
+import { carried, diagnosticsOf, SOURCE, type Carried, type CarriedFix } from '../diagnostics.ts';
 import { forNote, type Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
+import { freeName } from '../free-name.ts';
 import { editorCommands } from '../own-requests.ts';
 import { textEdits } from './formatting.ts';
 
@@ -32,9 +34,7 @@ export function codeActions(server: Server): void {
       const { only, diagnostics } = params.context;
       const all = [
         ...diagnostics.filter(({ source }) => source === SOURCE).flatMap((each) => fixes(each, note, can)),
-        ...actionsAt(note.around, note.lines.offsetAt(params.range.start)).flatMap((action) =>
-          rewrite(action, note, can),
-        ),
+        ...(await rewrites(note, params.range, server)),
         ...(await dictated(server, note, params.range)),
         ...(only?.some((kind) => kind.startsWith(CodeActionKind.SourceFixAll)) === true ? fixAll(note, can) : []),
       ];
@@ -100,14 +100,24 @@ function fixes(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): CodeActi
   return [...actions, ...explain(diagnostic, can)];
 }
 
-/** The fixes that the diagnostic carries; from the review where the editor did not keep them. */
+/**
+ * The fixes that the diagnostic carries, where they are for the text as it is now. Where they are for an earlier one, or
+ * the editor did not keep them: those of the same remark of the text as it is now, if it is still made.
+ */
 function fixesOf(diagnostic: Diagnostic, note: OpenNote, can: ClientCan): readonly CarriedFix[] {
   const data: unknown = diagnostic.data;
-  if (typeof data === 'object' && data !== null && 'fixes' in data && Array.isArray(data.fixes)) return data.fixes;
+  if (isCarried(data) && data.version === note.version) return data.fixes;
   const index = diagnosticsOf(note, can).findIndex(
-    ({ code, range }) => code === diagnostic.code && JSON.stringify(range) === JSON.stringify(diagnostic.range),
+    ({ code, message, range }) =>
+      code === diagnostic.code &&
+      message === diagnostic.message &&
+      JSON.stringify(range) === JSON.stringify(diagnostic.range),
   );
   return note.remarks[index]?.fixes.map((fix) => carried(fix, note.lines)) ?? [];
+}
+
+function isCarried(data: unknown): data is Carried {
+  return typeof data === 'object' && data !== null && 'version' in data && 'fixes' in data && Array.isArray(data.fixes);
 }
 
 function explain({ code }: Diagnostic, can: ClientCan): CodeAction[] {
@@ -116,11 +126,17 @@ function explain({ code }: Diagnostic, can: ClientCan): CodeAction[] {
   return [{ title: command.title, kind: CodeActionKind.QuickFix, command }];
 }
 
-function rewrite(action: Action, note: OpenNote, can: ClientCan): CodeAction[] {
+async function rewrites(note: OpenNote, range: Range, server: Server): Promise<CodeAction[]> {
+  const actions = actionsAt(note.around, note.lines.offsetAt(range.start));
+  return (await Promise.all(actions.map((action) => rewrite(action, note, server)))).flat();
+}
+
+async function rewrite(action: Action, note: OpenNote, server: Server): Promise<CodeAction[]> {
   const { title, edits, newFile } = action;
+  const can = server.can();
   const kind = CodeActionKind.RefactorRewrite;
   if (newFile === undefined) return [{ title, kind, edit: editOf(note, textEdits(edits, note), can) }];
-  const uri = can.createFiles ? freeAddress(note, newFile.suffix) : undefined;
+  const uri = can.createFiles ? await freeAddress(note.uri, newFile.suffix, server) : undefined;
   if (uri === undefined) return [];
   const start = { line: 0, character: 0 };
   return [
@@ -137,16 +153,14 @@ function rewrite(action: Action, note: OpenNote, can: ClientCan): CodeAction[] {
   ];
 }
 
-/** Beside the note, under its own name with a suffix and, where that is taken, a number. */
-function freeAddress({ uri, set }: OpenNote, suffix: string): string | undefined {
-  const folder = folderOf(uri);
+/** Beside the note, under its own name with a suffix; undefined where it cannot be said what stands there. */
+async function freeAddress(uri: string, suffix: string, { notes }: Server): Promise<string | undefined> {
+  const folder = hasPlace(uri) ? folderOf(uri) : undefined;
   if (folder === undefined) return undefined;
-  const taken = new Set(set?.facts.map(({ file }) => file.slice(file.lastIndexOf('/') + 1)));
-  const stem = uri.slice(folder.length + 1).replace(NOTE_ENDING, '');
-  for (let number = 1; ; number++) {
-    const name = `${stem}.${suffix}${number === 1 ? '' : `-${number}`}${NOTE_ENDING}`;
-    if (!taken.has(nameOf(`/${name}`))) return `${folder}/${name}`;
-  }
+  const isTaken = await notes.sets?.takenIn(folder).catch(() => undefined);
+  if (isTaken === undefined) return undefined;
+  const name = freeName(`${nameOf(uri).replace(NOTE_ENDING, '')}.${suffix}`, isTaken);
+  return inFolder(folder, name);
 }
 
 /** Every safe fix at once. */

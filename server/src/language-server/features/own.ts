@@ -7,7 +7,9 @@ import { pathAt } from '../../note/editing/spots.ts';
 import { colourDeclarations, pictureStyle } from '../../note/picture/style.ts';
 import { proseAsMarkdown } from '../../note/prose/markdown.ts';
 import { proseOf } from '../../note/prose/prose-of.ts';
-import { nameOf, NOTE_ENDING } from '../addresses.ts';
+import { NOTE_ENDING } from '../../note/set/set-layout.ts';
+import { inFolder } from '../addresses.ts';
+import { freeName } from '../free-name.ts';
 import type { Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
 import {
@@ -60,12 +62,16 @@ export function ownRequests(server: Server): void {
   connection.onRequest(
     askServer.newNote,
     guard<NewNoteParams, NewNote | null>(askServer.newNote, null, async ({ folder, today }) => {
-      const set = await notes.sets?.ready(`${folder}/new${NOTE_ENDING}`);
-      const taken = new Set(set?.facts.map(({ file }) => nameOf(`/${file}`)));
-      const name = (number: number) => `operation-${today}${number === 1 ? '' : `-${number}`}${NOTE_ENDING}`;
-      let number = 1;
-      while (taken.has(name(number))) number += 1;
-      return { snippet: newNoteSnippet(set?.department ?? null, today), fileName: name(number) };
+      const { sets } = notes;
+      if (sets === undefined) return null;
+      const [set, isTaken] = await Promise.all([
+        sets.ready(inFolder(folder, `new${NOTE_ENDING}`)),
+        sets.takenIn(folder),
+      ]);
+      return {
+        snippet: newNoteSnippet(set?.department ?? null, today),
+        fileName: freeName(`operation-${today}`, isTaken),
+      };
     }),
   );
 }

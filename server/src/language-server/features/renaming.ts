@@ -1,6 +1,7 @@
 import {
   ResponseError,
   ErrorCodes,
+  type ChangeAnnotation,
   type PrepareRenameParams,
   type Range,
   type RenameParams,
@@ -8,14 +9,13 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import { mentionAt } from '../../note/editing/mentions.ts';
+import { mentionAt, type Mention } from '../../note/editing/mentions.ts';
 import { renameIn, whyNotName } from '../../note/editing/rename.ts';
+import { nameOf } from '../addresses.ts';
 import { forNote, type Server } from '../handlers.ts';
 import { lineIndex } from '../line-index.ts';
 import type { OpenNote } from '../note-book.ts';
-import { textsNaming } from '../set-mentions.ts';
-
-const SIGNED = 'signed';
+import { placesOf, textsNaming, type Place } from '../set-mentions.ts';
 
 /** Gives a note, a member of staff, a lens model or a patient another name throughout the set. */
 export function renaming(server: Server): void {
@@ -31,29 +31,65 @@ export function renaming(server: Server): void {
       },
     ),
   );
-  const rename = forNote<RenameParams, WorkspaceEdit | ResponseError | null>(
-    server,
-    'textDocument/rename',
-    null,
-    async (note, { position, newName }) => {
-      const mention = mentionAt(note.reading, note.lines.offsetAt(position));
-      if (mention === undefined) return null;
-      const why = whyNotName(newName);
-      if (why !== undefined) return new ResponseError(ErrorCodes.InvalidParams, why);
-      const texts = await textsNaming(server, note, mention.name);
-      const changes = texts.flatMap(({ uri, reading }): Change[] => {
-        const lines = lineIndex(reading.text);
-        const edits = renameIn(reading, mention, newName).map(({ span, text }) => ({
-          range: lines.rangeOf(span),
-          newText: text,
-        }));
-        const signed = reading.kind !== 'department' && (reading.note?.signed?.items.length ?? 0) > 0;
-        return edits.length === 0 ? [] : [{ uri, edits, signed }];
-      });
-      return editOf(changes, note, server);
-    },
+  connection.onRenameRequest(
+    forNote<RenameParams, WorkspaceEdit | ResponseError | null>(
+      server,
+      'textDocument/rename',
+      null,
+      (note, { position, newName }) => {
+        const mention = mentionAt(note.reading, note.lines.offsetAt(position));
+        return mention === undefined ? null : rename(mention, newName, note, server);
+      },
+    ),
   );
-  connection.onRenameRequest(rename);
+}
+
+async function rename(mention: Mention, newName: string, note: OpenNote, server: Server) {
+  const why = whyNotName(newName);
+  if (why !== undefined) return refused(why);
+  // A closed note may have been written to by something that nobody told us of.
+  const set = await server.notes.sets?.fresh(note.uri).catch(() => undefined);
+  if (set === undefined) return refused('The other notes of the set cannot be read just now; nothing was renamed.');
+  const [taken] =
+    newName === mention.name
+      ? []
+      : placesOf({ thing: mention.thing, name: newName }, textsNaming(server, note, set, newName));
+  const unclear = taken && whyUnclear(mention, newName, taken);
+  if (unclear !== undefined && (isPerson(mention) || !server.can().confirmEdits)) return refused(unclear);
+  const changes = textsNaming(server, note, set, mention.name).flatMap(({ uri, reading }): Change[] => {
+    const lines = lineIndex(reading.text);
+    const edits = renameIn(reading, mention, newName).map(({ span, text }) => ({
+      range: lines.rangeOf(span),
+      newText: text,
+    }));
+    const signed = reading.kind !== 'department' && (reading.note?.signed?.items.length ?? 0) > 0;
+    return edits.length === 0 ? [] : [{ uri, edits, signed }];
+  });
+  return editOf(changes, unclear, server);
+}
+
+function refused(why: string): ResponseError {
+  return new ResponseError(ErrorCodes.InvalidParams, why);
+}
+
+/** Notes of two operations or two patients that have become one cannot be told apart again. */
+function isPerson({ thing }: Mention): boolean {
+  return thing === 'note' || thing === 'patient';
+}
+
+const NAMED = {
+  note: 'the id of a note',
+  patient: 'the reference of a patient',
+  staff: 'the name of a member of staff',
+  lens: 'the name of a lens model',
+} as const;
+
+/** What would happen if a thing got a name that is in use. */
+function whyUnclear({ thing, name }: Mention, newName: string, { uri }: Place): string {
+  const two = `“${newName}” is ${NAMED[thing]} already, in ${nameOf(uri)}: it and “${name}” could not be told apart any more.`;
+  return thing === 'patient'
+    ? `${two} Nothing was renamed. If a note names the wrong patient, put it right in that note alone.`
+    : `${two} Choose a name that is not in use.`;
 }
 
 interface Change {
@@ -62,22 +98,30 @@ interface Change {
   readonly signed: boolean;
 }
 
-function editOf(changes: readonly Change[], note: OpenNote, server: Server): WorkspaceEdit {
-  const can = server.can();
-  if (!can.versionedEdits) return { changes: Object.fromEntries(changes.map(({ uri, edits }) => [uri, [...edits]])) };
-  const documentChanges = changes.map(({ uri, edits, signed }): TextDocumentEdit => ({
-    textDocument: { uri, version: uri === note.uri ? note.version : (server.notes.note(uri)?.version ?? null) },
-    edits: edits.map((edit) => (signed && can.confirmEdits ? { ...edit, annotationId: SIGNED } : edit)),
-  }));
-  if (!can.confirmEdits || !changes.some(({ signed }) => signed)) return { documentChanges };
-  return {
-    documentChanges,
-    changeAnnotations: {
-      [SIGNED]: {
-        label: 'Change of a signed note',
-        needsConfirmation: true,
-        description: 'A signature or a seal covers the text as it was. A sealed note is amended, not edited.',
-      },
-    },
-  };
+const SIGNED = 'signed';
+const UNCLEAR = 'unclear';
+
+function editOf(changes: readonly Change[], unclear: string | undefined, { can, notes }: Server): WorkspaceEdit {
+  const { confirmEdits, versionedEdits } = can();
+  if (!versionedEdits) return { changes: Object.fromEntries(changes.map(({ uri, edits }) => [uri, [...edits]])) };
+  const changeAnnotations: Record<string, ChangeAnnotation> = {};
+  const documentChanges = changes.map(({ uri, edits, signed }): TextDocumentEdit => {
+    const open = notes.note(uri);
+    const textDocument = { uri: open?.uri ?? uri, version: open?.version ?? null };
+    const annotationId = signed ? SIGNED : unclear === undefined ? undefined : UNCLEAR;
+    if (!confirmEdits || annotationId === undefined) return { textDocument, edits: [...edits] };
+    changeAnnotations[annotationId] = annotationId === SIGNED ? OF_SIGNED : inUse(unclear);
+    return { textDocument, edits: edits.map((edit) => ({ ...edit, annotationId })) };
+  });
+  return Object.keys(changeAnnotations).length === 0 ? { documentChanges } : { documentChanges, changeAnnotations };
+}
+
+const OF_SIGNED: ChangeAnnotation = {
+  label: 'Change of a signed note',
+  needsConfirmation: true,
+  description: 'A signature or a seal covers the text as it was. A sealed note is amended, not edited.',
+};
+
+function inUse(description: string | undefined): ChangeAnnotation {
+  return { label: 'The name is in use', needsConfirmation: true, ...(description !== undefined && { description }) };
 }
