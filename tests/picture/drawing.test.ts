@@ -11,6 +11,13 @@ const drawings = [
     capsulotomy: { path: ['a&<"'], diameter: 8, offset: { distance: 0.1, toward: 10 } },
     optic: { path: [], diameter: 6 },
   }).svg,
+  drawEye({
+    ...fullScene('left', 0),
+    zonule: { path: ['z'], state: 'ruptured', hours: 12 },
+    incisions: [{ path: ['i'], kind: 'other', hook: true, position: 45 }],
+    pupilAids: [{ path: ['p'], kind: 'iris hooks' }],
+    absent: [{ path: ['a'], part: 'optic' }],
+  }).svg,
   drawAstigmatism(vectors).svg,
 ];
 

@@ -14,6 +14,7 @@ export function fullScene(side: Side, seat: number): Scene {
     capsulotomy: { path: ['capsulotomy'], diameter: 5.5, offset: { distance: 0.4, toward: 0 } },
     optic: { path: ['lens'], diameter: 6 },
     ring: { path: ['ring'], used: true, diameter: 11 },
+    zonule: { path: ['capsule-state', 'zonule'], state: 'intact' },
     aimedAxis: { path: ['plan', 'axis'], axis: 95 },
     foundAxis: { path: ['lens', 'axis'], axis: 100 },
   };

@@ -35,6 +35,7 @@ describe('the picture in words', () => {
       'incisions',
       'steep corneal meridian',
       'capsulotomy',
+      'state of the zonule',
       'lens optic',
       'whether a capsular tension ring was used',
     ]);

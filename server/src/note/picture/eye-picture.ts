@@ -8,11 +8,14 @@ import { capsulotomyPart, opticPart, ringPart } from './lens-parts.ts';
 import { listParts } from './list.ts';
 import { axisParts, steepPart } from './meridians.ts';
 import type { Part } from './part.ts';
+import { saidParts } from './said-parts.ts';
 import type { Scene } from './scene.ts';
 import { element, plain } from './svg.ts';
 import { viewFrom } from './view.ts';
 import type { View } from './view.ts';
-import { degrees, missingWords } from './words.ts';
+import { missingWords } from './missing-words.ts';
+import { degrees } from './words.ts';
+import { zonulePart } from './zonule.ts';
 
 const CENTRE = { x: WIDTH / 2, y: 470 };
 const SEAT_TOP = 884;
@@ -56,12 +59,15 @@ export function drawEye(scene: Scene, options: PictureOptions = {}): Picture {
 
 function partsOf(scene: Scene, view: View, prefix: string): readonly Part[] {
   return [
+    // First, so that no number of another part is crossed by it.
+    zonulePart(scene, view),
     steepPart(scene, view),
     ...(scene.incisions ?? []).map((incision) => incisionPart(incision, view, scene.eye?.side, prefix)),
     capsulotomyPart(scene, view, prefix),
     ringPart(scene, view),
     opticPart(scene, view),
     ...axisParts(scene, view),
+    ...saidParts(scene),
   ].filter((part) => part !== undefined);
 }
 

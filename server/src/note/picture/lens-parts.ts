@@ -1,11 +1,12 @@
-import { cover } from './cover.ts';
+import { capsulotomyWords, isRingThere, opticWords, ringWords } from './capsule-words.ts';
+import { cover, type Cover } from './cover.ts';
 import type { Part } from './part.ts';
 import type { Scene } from './scene.ts';
 import { arc, element, lineBetween, moveTo, pointAt } from './svg.ts';
 import type { Attributes, Point } from './svg.ts';
 import { SCALE } from './view.ts';
 import type { View } from './view.ts';
-import { coverWords, discWords, ringWords } from './words.ts';
+import { coverWords } from './words.ts';
 
 const CAPSULOTOMY: Attributes = { class: 'sp-line sp-open sp-capsule-line', 'stroke-dasharray': '9 5' };
 const OPTIC: Attributes = { class: 'sp-line sp-open sp-lens-line' };
@@ -16,17 +17,21 @@ const RING: Attributes = {
   'stroke-width': 5,
 };
 
+/** An opening whose edge is broken: short strokes, far apart. */
+const BROKEN: Attributes = { ...CAPSULOTOMY, 'stroke-dasharray': '5 11' };
+
 /** The capsulotomy to scale, with the part of its edge that lies off the optic hatched. */
 export function capsulotomyPart(scene: Scene, view: View, prefix: string): Part | undefined {
   const disc = scene.capsulotomy;
   if (disc === undefined) return undefined;
   const centre = view.centreOf(disc, view.centreOf(scene.optic));
   const radius = ((disc.diameter ?? 0) / 2) * SCALE;
+  const line = disc.brokenRim === undefined ? CAPSULOTOMY : BROKEN;
   return {
-    words: discWords('Capsulotomy', disc, scene.eye?.side) + coverWords(cover(disc, scene.optic)),
+    words: capsulotomyWords(disc, scene.eye?.side) + coverWords(coverIn(scene)),
     from: disc,
-    mark: disc.diameter === undefined ? '' : uncovered(scene, view, prefix) + circle(centre, radius, CAPSULOTOMY),
-    sample: (at) => sampleLine(at, CAPSULOTOMY),
+    mark: disc.diameter === undefined ? '' : uncovered(scene, view, prefix) + circle(centre, radius, line),
+    sample: (at) => sampleLine(at, line),
     spots: disc.diameter === undefined ? [] : around(centre, radius, [130, 50, 230, 310]),
     incomplete: disc.diameter === undefined || typeof disc.offset?.distance !== 'number',
   };
@@ -38,7 +43,7 @@ export function opticPart(scene: Scene, view: View): Part | undefined {
   const centre = view.centreOf(disc);
   const radius = ((disc.diameter ?? 0) / 2) * SCALE;
   return {
-    words: discWords('Lens optic', disc, scene.eye?.side),
+    words: opticWords(disc, scene.eye?.side),
     from: disc,
     mark: disc.diameter === undefined ? '' : circle(centre, radius, OPTIC),
     sample: (at) => sampleLine(at, OPTIC),
@@ -51,22 +56,28 @@ export function opticPart(scene: Scene, view: View): Part | undefined {
 export function ringPart(scene: Scene, view: View): Part | undefined {
   const ring = scene.ring;
   if (ring === undefined) return undefined;
-  const drawn = ring.used && ring.diameter !== undefined;
+  const isThere = isRingThere(ring);
+  const drawn = isThere && ring.diameter !== undefined;
   const radius = ((ring.diameter ?? 0) / 2) * SCALE;
   const path = `${moveTo(pointAt(view.centre, radius, 100))} ${arc(view.centre, radius, 100, 80)}`;
   return {
     words: ringWords(ring),
     from: ring,
     mark: drawn ? element('path', { d: path, ...RING }) : '',
-    sample: (at) => (ring.used ? sampleLine(at, RING) : ''),
+    sample: (at) => (isThere ? sampleLine(at, RING) : ''),
     spots: drawn ? around(view.centre, radius, [250, 290, 215, 325]) : [],
-    incomplete: ring.used && ring.diameter === undefined,
+    incomplete: isThere && ring.diameter === undefined,
   };
+}
+
+/** Only an unbroken rim covers an optic, and only one that lies behind it. */
+function coverIn({ capsulotomy, optic }: Scene): Cover | undefined {
+  return capsulotomy?.brokenRim === undefined && optic?.outOfBag !== true ? cover(capsulotomy, optic) : undefined;
 }
 
 function uncovered(scene: Scene, view: View, prefix: string): string {
   const { capsulotomy, optic } = scene;
-  const how = cover(capsulotomy, optic);
+  const how = coverIn(scene);
   if (how === undefined || how.kind === 'all round' || capsulotomy === undefined || optic === undefined) return '';
   const inner = view.centreOf(optic);
   const outer = view.centreOf(capsulotomy, inner);

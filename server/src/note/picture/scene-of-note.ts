@@ -8,17 +8,21 @@ import type {
   Quantity,
 } from '@sideport/schemas';
 import { positionOf } from '../calculations/position/site.ts';
+import { brokenRim } from '../computing/capsule-rim.ts';
 import type { ComputedNote, ComputedVector } from '../computing/computed.ts';
+import { placePhrase } from '../prose/places.ts';
 import { positionOfPlace } from './place.ts';
-import type { AstigmatismVector, AstigmatismVectors, Disc, Incision, Offset, Scene, Written } from './scene.ts';
+import { absentFrom, pupilAidsOf, ringOf, written, zonuleOf, type ToPosition } from './scene-of-capsule.ts';
+import type { AstigmatismVector, AstigmatismVectors, Disc, Incision, Offset, Optic, Scene } from './scene.ts';
 
 /** What the picture of an operation is drawn from; whatever is not recorded stays away. */
 export function sceneOf(note: Operation, visits: readonly FollowUp[] = []): Scene {
   const side = note.eye?.value;
   const seat = note.seat === undefined || side === undefined ? undefined : positionOf(note.seat.value, side);
-  const toPosition = (place: NonNullable<RecordedOffset['toward']>) => positionOfPlace(place, side, seat);
+  const toPosition: ToPosition = (place) => positionOfPlace(place, side, seat);
   const whiteToWhite = note.preop?.biometry?.['white-to-white'];
-  const { lens, plan } = note;
+  const { capsulotomy, lens, plan } = note;
+  const aphakic = lens?.placed?.value === 'none';
   const found = lens?.axis ?? visits.find((visit) => visit.lens?.axis !== undefined)?.lens?.axis;
   return {
     eye: note.eye && { ...written(note.eye), side: note.eye.value },
@@ -29,12 +33,21 @@ export function sceneOf(note: Operation, visits: readonly FollowUp[] = []): Scen
       kind: incision.kind?.value ?? 'other',
       position: incision.at && toPosition(incision.at.value),
       width: (incision['enlarged-to'] ?? incision.width)?.value.amount,
+      hook: incision.kind !== undefined && /^hook\b/iu.test(incision.kind.text.trim()),
     })),
     steepMeridian: steep(note),
-    capsulotomy: disc(note.capsulotomy, note.capsulotomy?.diameter, note.capsulotomy?.['off-centre'], toPosition),
-    optic: disc(lens, lens?.['optic-diameter'], lens?.['off-centre'], toPosition),
-    ring: ring(note),
-    aimedAxis: plan?.lens?.axis && { ...written(plan.lens.axis), axis: plan.lens.axis.value.amount },
+    capsulotomy: capsulotomy && {
+      ...disc(capsulotomy, capsulotomy.diameter, capsulotomy['off-centre'], toPosition),
+      brokenRim: brokenRim(note),
+    },
+    optic: aphakic ? undefined : opticOf(lens, toPosition),
+    ring: ringOf(note),
+    zonule: zonuleOf(note, toPosition),
+    pupilAids: pupilAidsOf(note),
+    absent: absentFrom(note),
+    aimedAxis: aphakic
+      ? undefined
+      : plan?.lens?.axis && { ...written(plan.lens.axis), axis: plan.lens.axis.value.amount },
     foundAxis: found && { ...written(found), axis: found.value.amount },
   };
 }
@@ -59,17 +72,12 @@ function isVector(value: unknown): value is ComputedVector {
   return typeof value === 'object' && value !== null && 'magnitude' in value && 'axis' in value;
 }
 
-function written({ path, span }: Place): Written {
-  return { path, span };
-}
-
 function disc(
-  section: { readonly $: Place } | undefined,
+  section: { readonly $: Place },
   diameter: Field<Quantity> | undefined,
   offset: Field<RecordedOffset> | undefined,
-  toPosition: (place: NonNullable<RecordedOffset['toward']>) => number | undefined,
-): Disc | undefined {
-  if (section === undefined) return undefined;
+  toPosition: ToPosition,
+): Disc {
   return {
     ...written(section.$),
     diameter: diameter?.value.amount,
@@ -77,18 +85,19 @@ function disc(
   };
 }
 
-function offsetOf(
-  { distance, toward }: RecordedOffset,
-  toPosition: (place: NonNullable<RecordedOffset['toward']>) => number | undefined,
-): Offset | undefined {
+function opticOf(lens: Operation['lens'], toPosition: ToPosition): Optic | undefined {
+  if (lens === undefined) return undefined;
+  return {
+    ...disc(lens, lens['optic-diameter'], lens['off-centre'], toPosition),
+    place: placePhrase(lens.placed),
+    outOfBag: lens.placed !== undefined && lens.placed.value !== 'capsular bag',
+  };
+}
+
+function offsetOf({ distance, toward }: RecordedOffset, toPosition: ToPosition): Offset | undefined {
   if (toward === undefined) return { distance, toward: 0 };
   const position = toPosition(toward);
   return position === undefined ? undefined : { distance, toward: position };
-}
-
-function ring({ ring: recorded }: Operation): Scene['ring'] {
-  if (recorded?.used === undefined) return undefined;
-  return { ...written(recorded.$), used: recorded.used.value, diameter: recorded.size?.value.compressed ?? undefined };
 }
 
 /** The meridian of the stronger of two keratometry readings; not known when one has no meridian or both are equal. */

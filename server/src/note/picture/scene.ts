@@ -15,10 +15,15 @@ export interface Scene {
   readonly incisions?: readonly Incision[] | undefined;
   readonly steepMeridian?: (Written & { readonly meridian: number }) | undefined;
   /** Its offset is measured from the centre of the optic. */
-  readonly capsulotomy?: Disc | undefined;
+  readonly capsulotomy?: Capsulotomy | undefined;
   /** Its offset is measured from the centre of the pupil, the centre of the picture. */
-  readonly optic?: Disc | undefined;
+  readonly optic?: Optic | undefined;
   readonly ring?: Ring | undefined;
+  readonly zonule?: Zonule | undefined;
+  /** Devices that hold the pupil open. */
+  readonly pupilAids?: readonly PupilAid[] | undefined;
+  /** What the note says is not there: neither drawn nor missing. */
+  readonly absent?: readonly Absent[] | undefined;
   /** Toric lens only: the meridian the lens marks were aimed at, and where they were found. */
   readonly aimedAxis?: (Written & { readonly axis: number }) | undefined;
   readonly foundAxis?: (Written & { readonly axis: number }) | undefined;
@@ -39,11 +44,25 @@ export interface Incision extends Written {
   readonly kind: 'main' | 'side-port' | 'relaxing' | 'other';
   readonly position?: number | undefined;
   readonly width?: number | undefined;
+  /** Made for a hook, which lies where the incision does. */
+  readonly hook?: boolean | undefined;
 }
 
 export interface Disc extends Written {
   readonly diameter?: number | undefined;
   readonly offset?: Offset | undefined;
+}
+
+export interface Capsulotomy extends Disc {
+  /** Why no unbroken rim surrounds it; a circle then only tells its size. */
+  readonly brokenRim?: string | undefined;
+}
+
+export interface Optic extends Disc {
+  /** Where the lens lies, as a phrase such as “in the sulcus”. */
+  readonly place?: string | undefined;
+  /** Lies elsewhere than in the bag, so that no rim of the capsule covers it. */
+  readonly outOfBag?: boolean | undefined;
 }
 
 /** How far a centre lies off, and toward which position of the dial. */
@@ -55,8 +74,29 @@ export interface Offset {
 
 export interface Ring extends Written {
   readonly used: boolean;
+  /** What it is, where it is no plain ring. */
+  readonly kind?: 'ring with eyelet' | 'segment' | undefined;
+  /** Why it is not in the eye any more. */
+  readonly out?: 'removed again' | 'lost' | undefined;
   /** Diameter of the ring as it lies compressed in the bag. */
   readonly diameter?: number | undefined;
+}
+
+export interface Zonule extends Written {
+  readonly state: 'intact' | 'weak' | 'ruptured';
+  /** Over how many clock hours it is ruptured. */
+  readonly hours?: number | undefined;
+  /** The middle of the defect. */
+  readonly middle?: number | undefined;
+}
+
+export interface PupilAid extends Written {
+  readonly kind: 'iris hooks' | 'expansion ring';
+  readonly count?: number | undefined;
+}
+
+export interface Absent extends Written {
+  readonly part: 'capsulotomy' | 'optic';
 }
 
 /** Corneal astigmatism; the meridian is the steep one, null where the magnitude is 0. */

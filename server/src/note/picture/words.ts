@@ -2,7 +2,7 @@ import { asPosition } from '../calculations/angles.ts';
 import { siteAt } from '../calculations/position/site.ts';
 import { clockHour } from './dial.ts';
 import type { Cover } from './cover.ts';
-import type { Disc, Incision, Scene, Side } from './scene.ts';
+import type { Incision, Side } from './scene.ts';
 
 /** Lengths as a surgeon writes them: two decimals at most, one at least. */
 export function millimetres(value: number): string {
@@ -38,22 +38,13 @@ const INCISION_NAMES = {
   other: 'Other incision',
 } as const;
 
+export const incisionName = ({ kind, hook }: Incision): string =>
+  hook === true && kind === 'other' ? 'Hook incision' : INCISION_NAMES[kind];
+
 export function incisionWords(incision: Incision, side: Side | undefined): string {
   const width = incision.width === undefined ? 'width not recorded' : `${millimetres(incision.width)} wide`;
   const place = incision.position === undefined ? 'place not recorded' : `at ${placeWords(incision.position, side)}`;
-  return `${INCISION_NAMES[incision.kind]}: ${width}, ${place}`;
-}
-
-export function discWords(name: string, disc: Disc, side: Side | undefined): string {
-  const size = disc.diameter === undefined ? 'diameter not recorded' : millimetres(disc.diameter);
-  return `${name}: ${size}, ${offsetWords(disc, side)}`;
-}
-
-function offsetWords({ offset }: Disc, side: Side | undefined): string {
-  if (offset === undefined) return 'centration not recorded';
-  if (offset.distance === null) return `off centre toward ${placeWords(offset.toward, side)}, distance not measured`;
-  if (offset.distance === 0) return 'centred';
-  return `${millimetres(offset.distance)} off centre toward ${placeWords(offset.toward, side)}`;
+  return `${incisionName(incision)}: ${width}, ${place}`;
 }
 
 export function coverWords(cover: Cover | undefined): string {
@@ -69,12 +60,6 @@ export function coverWords(cover: Cover | undefined): string {
   return `; from ${from} counter-clockwise to ${to} (${share} % of it) it lies off the optic: hatched`;
 }
 
-export function ringWords(ring: NonNullable<Scene['ring']>): string {
-  if (!ring.used) return 'No capsular tension ring used';
-  if (ring.diameter === undefined) return 'Capsular tension ring: size not recorded';
-  return `Capsular tension ring: ${millimetres(ring.diameter)} compressed`;
-}
-
 /** The found axis beside the aimed one: the difference is at most 90 degrees either way. */
 export function foundAxisWords(found: number, aimed: number | undefined): string {
   const start = `Toric axis found: ${meridianDegrees(found)}`;
@@ -82,38 +67,4 @@ export function foundAxisWords(found: number, aimed: number | undefined): string
   const apart = ((((found - aimed) % 180) + 270) % 180) - 90;
   if (Math.abs(apart) < 0.05) return `${start}, as aimed`;
   return `${start}, ${degrees(Math.abs(apart))} ${apart > 0 ? 'counter-clockwise' : 'clockwise'} of the aim`;
-}
-
-/** What the picture cannot show because the note does not say it, one sentence part each. */
-export function missingWords(scene: Scene): readonly string[] {
-  const missing: string[] = [];
-  const say = (is: boolean, words: string) => {
-    if (is) missing.push(words);
-  };
-  say(scene.eye === undefined, 'which eye: nasal and temporal are not written');
-  say(scene.seat === undefined, "the surgeon's seat: drawn as a person facing the eye sees it");
-  say(scene.limbus === undefined, 'white-to-white: the limbus is drawn at 12.0 mm');
-  say(scene.incisions === undefined, 'incisions');
-  say(scene.steepMeridian === undefined, 'steep corneal meridian');
-  say(scene.capsulotomy === undefined, 'capsulotomy');
-  say(scene.capsulotomy !== undefined && scene.capsulotomy.diameter === undefined, 'diameter of the capsulotomy');
-  say(
-    scene.capsulotomy !== undefined && typeof scene.capsulotomy.offset?.distance !== 'number',
-    'centration of the capsulotomy',
-  );
-  say(scene.optic === undefined, 'lens optic');
-  say(scene.optic !== undefined && scene.optic.diameter === undefined, 'diameter of the optic');
-  say(scene.ring === undefined, 'whether a capsular tension ring was used');
-  say(scene.ring?.used === true && scene.ring.diameter === undefined, 'size of the capsular tension ring');
-  say(scene.aimedAxis !== undefined && scene.foundAxis === undefined, 'axis where the toric lens was found');
-  say(scene.aimedAxis === undefined && scene.foundAxis !== undefined, 'axis at which the toric lens was aimed');
-  for (const incision of scene.incisions ?? []) {
-    say(incision.position === undefined, `place of the ${incisionName(incision)}`);
-    say(incision.width === undefined, `width of the ${incisionName(incision)}`);
-  }
-  return missing;
-}
-
-function incisionName({ kind }: Incision): string {
-  return INCISION_NAMES[kind].toLowerCase();
 }

@@ -1,4 +1,3 @@
-import type { Operation } from '@sideport/schemas';
 import { diameterUnderMark, markForDiameter } from '../../calculations/capsulotomy/corneal-mark.ts';
 import {
   coveredShare,
@@ -8,6 +7,7 @@ import {
   mostOverlap,
 } from '../../calculations/capsulotomy/overlap.ts';
 import { refused } from '../../calculations/outcome.ts';
+import { brokenRim } from '../capsule-rim.ts';
 import type { Definition } from '../definition.ts';
 import { amountOf, missing, type Known } from '../known.ts';
 import type { OperationFacts } from '../operation-facts.ts';
@@ -31,18 +31,6 @@ function offsetOf({ note }: OperationFacts): Known<number> {
     : { ok: true, value: distance, unit: 'mm' };
 }
 
-const CONTINUOUS: readonly (string | undefined)[] = [undefined, 'complete', 'rescued'];
-
-/** Whether the opening has an unbroken rim, so that a circle describes it. */
-function isContinuous({ capsulotomy, 'capsule-state': state }: Operation): boolean {
-  const anterior = state?.anterior?.value;
-  return (
-    CONTINUOUS.includes(capsulotomy?.outcome?.value) &&
-    capsulotomy?.technique?.value !== 'can-opener' &&
-    (anterior === undefined || anterior === 'intact')
-  );
-}
-
 /** How the capsulotomy achieved lies on the optic; before the operation, the one aimed at. */
 export const capsulotomyOnOptic: Definition<OperationFacts> = {
   names: [
@@ -61,7 +49,7 @@ export const capsulotomyOnOptic: Definition<OperationFacts> = {
     // Elsewhere than in the bag the optic does not lie behind the capsule, and there is no overlap to speak of.
     if (field === undefined || (placed !== undefined && placed !== 'capsular bag' && placed !== 'none')) return [];
     const at = spotOf(field);
-    if (achieved !== undefined && !isContinuous(note))
+    if (achieved !== undefined && brokenRim(note) !== undefined)
       return [result('capsulotomy-overlap-least', at, {}, () => refused('its rim is not unbroken'))];
     const capsulotomy = amountOf(field, 'the diameter of the capsulotomy');
     const optic = opticOf(facts);
