@@ -1,44 +1,29 @@
 import { execFileSync } from 'node:child_process';
 import { generateKeyPairSync } from 'node:crypto';
-import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { emptyFolder, run as runAt, SOUND } from '../export/run.ts';
+import {
+  findings,
+  fresh,
+  folder,
+  key,
+  keys,
+  NOTE,
+  path,
+  register,
+  run,
+  seal,
+  sealsOf,
+  TRAINEE,
+  verify,
+} from './folder.ts';
 
-const NOTE = 'routine-right.opnote.yaml';
-const TRAINEE = 'capsule-tear-right.opnote.yaml';
-let folder = '';
-let keys = '';
+beforeEach(fresh);
 
-const path = (name: string) => join(folder, name);
-const key = (signer: string) => join(keys, `${signer}.pem`);
-const run = async (...words: readonly string[]) => runAt(...words);
-const seal = async (name: string, signer: string, ...more: readonly string[]) =>
-  run('seal', path(name), '--signer', signer, '--key', key(signer), ...more);
-const verify = async (...more: readonly string[]) => run('verify', folder, ...more);
-const findings = (out: string) =>
-  (JSON.parse(out) as { notes: readonly { file: string; findings: readonly { finding: string }[] }[] }).notes.flatMap(
-    (note) => note.findings.map(({ finding }) => finding),
-  );
-const sealsOf = (name: string) =>
-  JSON.parse(readFileSync(`${path(name)}.seal.json`, 'utf8')) as {
-    version: 1;
-    seals: { payload: string; payloadType: string }[];
-  };
-
-async function newSigner(signer: string): Promise<string> {
-  writeFileSync(key(signer), generateKeyPairSync('ed25519').privateKey.export({ type: 'pkcs8', format: 'pem' }));
-  const { out } = await run('seal', '--show-public', '--signer', signer, '--key', key(signer));
-  return out;
-}
-
-beforeEach(async () => {
-  folder = emptyFolder();
-  keys = emptyFolder();
-  for (const name of [NOTE, TRAINEE, 'sideport.yaml']) copyFileSync(join(SOUND, name), path(name));
-  const lines = [await newSigner('S-05'), await newSigner('S-02'), await newSigner('S-09')];
-  writeFileSync(path('allowed_signers'), lines.join(''));
-});
+const AMENDMENT = 'routine-right.amend-1.opnote.yaml';
+const amend = async (...more: readonly string[]) =>
+  run('amend', path(NOTE), '--by', 'S-05', '--reason', 'read again from the box', ...more);
 
 describe('a sealed note', () => {
   test('holds, and the note itself is not touched', async () => {
@@ -69,6 +54,26 @@ describe('a sealed note', () => {
       1,
     ],
     ['the side', (text: string) => text.replace('\neye: right', '\neye: left'), 'seal-content-changed', 1],
+    ['a second side', (text: string) => `${text}eye: left\n`, 'seal-content-changed', 1],
+    [
+      'a second power of the lens',
+      (text: string) => text.replace(/^( {2}power: \+21\.5 D)$/mu, '$1\n  power: +12.5 D'),
+      'seal-content-changed',
+      1,
+    ],
+    [
+      'a field that does not exist',
+      (text: string) => `${text}complication: posterior capsule rupture\n`,
+      'seal-content-changed',
+      1,
+    ],
+    ['a second document', (text: string) => `${text}---\nopnote: 1\neye: left\n`, 'seal-content-changed', 1],
+    [
+      'an entry that is not understood',
+      (text: string) => text.replace(/\[pseudophakia\]/u, '[pseudophakia, rupture]'),
+      'seal-content-changed',
+      1,
+    ],
     ['the id', (text: string) => text.replace(/\nid: .*/u, '\nid: OP-0000'), 'seal-of-another-note', 1],
   ])('%s changed after signing is seen', async (_, change, finding, code) => {
     await seal(NOTE, 'S-05');
@@ -78,6 +83,30 @@ describe('a sealed note', () => {
     const verified = await verify('--format', 'json');
     expect(findings(verified.out)).toEqual([finding]);
     expect(verified.code).toBe(code);
+  });
+
+  test.each([
+    ['the folder', () => folder],
+    ['the note that was amended', () => path(NOTE)],
+  ])('removed while its seals stay is seen from %s', async (_, where) => {
+    await seal(NOTE, 'S-05');
+    await amend('--field', 'closure.pressure-by-touch', '--now', 'firm');
+    await seal(AMENDMENT, 'S-05');
+    expect((await run('verify', where())).code).toBe(0);
+    rmSync(path(AMENDMENT));
+    const { code, out } = await run('verify', where());
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /routine-right\.amend-1\.opnote\.yaml: error: The note is not there, and its seals are \(.*routine-right\.amend-1\.opnote\.yaml\.seal\.json\): it was sealed and then removed or renamed\. Put it back as it was\.\n/u,
+    );
+  });
+
+  test('removed from a folder that holds no other note is seen', async () => {
+    await seal(NOTE, 'S-05');
+    for (const name of [NOTE, TRAINEE, 'sideport.yaml']) rmSync(path(name));
+    const { code, out } = await verify('--format', 'json');
+    expect(findings(out)).toEqual(['seal-note-missing']);
+    expect(code).toBe(2);
   });
 
   test('stock OpenSSH verifies the same note', async () => {
@@ -147,8 +176,6 @@ describe('what a seal does not accept', () => {
   });
 });
 
-const register = () => readFileSync(path('allowed_signers'), 'utf8');
-
 describe('a register that changed', () => {
   beforeEach(async () => {
     await seal(NOTE, 'S-05');
@@ -171,6 +198,23 @@ describe('a register that changed', () => {
   test('a key that was revoked', async () => {
     writeFileSync(path('revoked_signers'), `ssh-ed25519 ${register().split('\n')[0]?.split(' ').at(-1)}\n`);
     expect(findings((await verify('--format', 'json')).out)).toEqual(['seal-key-revoked', 'seal-holds']);
+  });
+  test.each([
+    ['git only', 'namespaces="git"', 'seal-key-not-for-seals'],
+    ['all but seals', 'namespaces="*,!opnote-seal"', 'seal-key-not-for-seals'],
+    ['signing other keys', 'cert-authority', 'seal-key-not-for-seals'],
+    ['git and seals', 'namespaces="git,opnote-seal"', 'seal-holds'],
+    ['seals of an organisation', 'namespaces="opnote-seal@eye.example.org"', 'seal-holds'],
+    ['anything by a pattern', 'namespaces="opnote-*"', 'seal-holds'],
+  ])('a key that may sign %s', async (_, options, finding) => {
+    writeFileSync(path('allowed_signers'), register().replaceAll('namespaces="opnote-seal"', options));
+    const { code, out } = await verify('--format', 'json');
+    expect(findings(out)[0]).toBe(finding);
+    expect(code).toBe(finding === 'seal-holds' ? 0 : 1);
+  });
+  test('a line without limits lets its key sign seals', async () => {
+    writeFileSync(path('allowed_signers'), register().replaceAll('namespaces="opnote-seal" ', ''));
+    expect((await verify()).code).toBe(0);
   });
   test('a key of somebody else', async () => {
     writeFileSync(path('allowed_signers'), register().replace('S-05', 'S-77'));
@@ -219,12 +263,7 @@ describe('a file of seals that was tampered with', () => {
   });
 });
 
-const amend = async (...more: readonly string[]) =>
-  run('amend', path(NOTE), '--by', 'S-05', '--reason', 'read again from the box', ...more);
-
 describe('amendments', () => {
-  const AMENDMENT = 'routine-right.amend-1.opnote.yaml';
-
   test('a correction is written beside the note, with the old and the new value', async () => {
     const { code, out, err } = await amend('--field', 'closure.pressure-by-touch', '--now', 'firm');
     expect(code).toBe(0);

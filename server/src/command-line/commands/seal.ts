@@ -1,13 +1,15 @@
 import { version } from '../../../package.json';
 import { reviewReading } from '../../note/review.ts';
 import { sealNote, unsealable } from '../../note/seal/seal-note.ts';
-import { sameKey, sshKey } from '../../note/seal/signers.ts';
+import { NAMESPACE, sameKey, sshKey, type Signer } from '../../note/seal/signers.ts';
 import { sshSignature } from '../../note/seal/ssh-signature.ts';
+import type { Register } from '../../note/seal/verify-seals.ts';
 import type { Signing } from '../../note/seal/primitives.ts';
 import { defineCommand } from '../command.ts';
 import { chainOf, rootId } from '../sealing/chain.ts';
 import { readSigningKey, sha512 } from '../sealing/keys.ts';
 import { withOffset } from '../sealing/local-time.ts';
+import { mustHold } from '../sealing/must-hold.ts';
 import { noteOnDisk, type NoteOnDisk } from '../sealing/note-on-disk.ts';
 import { readRegister, REGISTER_FILE } from '../sealing/register.ts';
 import { readSeals, sealPath, writeSeals } from '../sealing/seal-files.ts';
@@ -39,7 +41,7 @@ export const seal = defineCommand({
       fallback: 'dsse',
       about: 'sshsig adds PATH.sig, which ssh-keygen -Y verify reads',
     },
-    namespace: { kind: 'text', value: 'NAME', about: 'the namespace of sshsig (usual: opnote-seal)' },
+    namespace: { kind: 'text', value: 'NAME', about: `the namespace of sshsig (usual: ${NAMESPACE})` },
     register: {
       kind: 'text',
       value: 'FILE',
@@ -71,7 +73,8 @@ export const seal = defineCommand({
       return 1;
     }
     const signing = readSigningKey(keyFile, note.setFolder, world);
-    mustBeRegistered(signer, signing, readRegister(values.register, note.setFolder, world)?.signers);
+    const register = readRegister(values.register, note.setFolder, world);
+    mustBeRegistered(signer, signing, register?.signers);
     const seals = readSeals(note.path, world.files);
     const previous = seals.at(-1) ?? beforeAmendment(note, world);
     const added = sealNote(
@@ -86,10 +89,15 @@ export const seal = defineCommand({
       },
       signing,
     );
+    const open = mustHold(
+      { ...note, bytes, seals, added, previous: seals.length === 0 ? previous : undefined, meaning: values.meaning },
+      { register: register ?? ownRegister(signer, signing), department: note.around.department ?? null },
+    );
     writeSeals(note.path, [...seals, added], world.files);
     world.stdout.write(`${note.file} is sealed by ${signer} as ${values.meaning}: ${sealPath(note.file)}\n`);
+    for (const finding of open) world.stderr.write(`${finding}\n`);
     if (values.format === 'sshsig') {
-      world.files.write(`${note.path}.sig`, sshSignature(sha512(bytes), values.namespace ?? 'opnote-seal', signing));
+      world.files.write(`${note.path}.sig`, sshSignature(sha512(bytes), values.namespace ?? NAMESPACE, signing));
       world.stdout.write(`OpenSSH reads ${note.file}.sig\n`);
     }
     return 0;
@@ -110,24 +118,19 @@ function beforeAmendment({ reading, file, around }: NoteOnDisk, world: World) {
 }
 
 const registerLine = (signer: string, publicKey: Uint8Array): string =>
-  `${signer} namespaces="opnote-seal" ssh-ed25519 ${sshKey(publicKey)}`;
+  `${signer} namespaces="${NAMESPACE}" ssh-ed25519 ${sshKey(publicKey)}`;
 
-/** A seal that the register would not accept later is better refused now. */
-function mustBeRegistered(
-  signer: string,
-  { publicKey }: Signing,
-  signers: Parameters<typeof sameKeyOf>[1] | undefined,
-): void {
-  if (signers === undefined || sameKeyOf(publicKey, signers, signer)) return;
+/** A key that the register does not list is told with the line that it lacks. */
+function mustBeRegistered(signer: string, { publicKey }: Signing, signers: readonly Signer[] | undefined): void {
+  if (signers === undefined) return;
+  if (signers.some((one) => sameKey(one.key, publicKey) && one.names.includes(signer))) return;
   throw new WrongUse(
     `The register of signers does not list this key for ${signer}. Its line would be:\n${registerLine(signer, publicKey)}`,
   );
 }
 
-function sameKeyOf(
-  key: Uint8Array,
-  signers: readonly { readonly key: Uint8Array; readonly names: readonly string[] }[],
-  name: string,
-): boolean {
-  return signers.some((one) => sameKey(one.key, key) && one.names.includes(name));
-}
+/** Where there is no register yet, a signer is taken for who they say they are. */
+const ownRegister = (signer: string, { publicKey }: Signing): Register => ({
+  signers: [{ names: [signer], key: publicKey, forSeals: true }],
+  revoked: [],
+});

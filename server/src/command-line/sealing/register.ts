@@ -4,7 +4,7 @@ import type { Register } from '../../note/seal/verify-seals.ts';
 import { FileProblem, type World } from '../world.ts';
 
 export const REGISTER_FILE = 'allowed_signers';
-const REVOKED_FILE = 'revoked_signers';
+export const REVOKED_FILE = 'revoked_signers';
 
 /** The register of signers of a set, with what could not be read of it; undefined when there is none. */
 export function readRegister(

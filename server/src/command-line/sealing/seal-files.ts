@@ -1,8 +1,10 @@
 import { envelope, jsonOf, sealFile, type Envelope } from '../../note/seal/envelope.ts';
 import { FileProblem, type Files } from '../world.ts';
 
+export const SEAL_ENDING = '.seal.json';
+
 /** The seals of a note stand beside it. */
-export const sealPath = (note: string): string => `${note}.seal.json`;
+export const sealPath = (note: string): string => note + SEAL_ENDING;
 
 /** The seals of a note, oldest first; none when there is no such file. A damaged file is a FileProblem. */
 export function readSeals(note: string, files: Files): readonly Envelope[] {

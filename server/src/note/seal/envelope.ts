@@ -59,10 +59,18 @@ export function opened(one: Envelope, keys: readonly Uint8Array[], { isSignature
       ok: false,
       because: 'its signature was made by none of the known signers, or what was signed has been changed',
     };
-  const parsed = statement.safeParse(jsonOf(new TextDecoder().decode(payload)));
-  return parsed.success
-    ? { ok: true, statement: parsed.data, key }
-    : { ok: false, because: 'what was signed is no seal of a note' };
+  const signed = statementIn(payload);
+  return signed ? { ok: true, statement: signed, key } : { ok: false, because: 'what was signed is no seal of a note' };
+}
+
+/** What an envelope says of itself, whoever signed it: good for finding what belongs together, proof of nothing. */
+export function claimOf({ payload }: Envelope): Statement | undefined {
+  const bytes = fromBase64(payload);
+  return bytes && statementIn(bytes);
+}
+
+function statementIn(payload: Uint8Array): Statement | undefined {
+  return statement.safeParse(jsonOf(new TextDecoder().decode(payload))).data;
 }
 
 export function jsonOf(text: string): unknown {

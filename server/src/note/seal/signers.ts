@@ -1,10 +1,15 @@
 import { base64, fromBase64, joinBytes, utf8, type Hashing } from './primitives.ts';
 
-/** One line of a register of signers: who may sign with which key, and from when to when. */
+/** What seals are signed for, as OpenSSH tells purposes apart; an organisation may add its own name behind an @. */
+export const NAMESPACE = 'opnote-seal';
+
+/** One line of a register of signers: who may sign what with which key, and from when to when. */
 export interface Signer {
   /** Staff references. */
   readonly names: readonly string[];
   readonly key: Uint8Array;
+  /** Whether the line lets the key sign seals: it may be for something else, such as commits. */
+  readonly forSeals: boolean;
   /** Moments in milliseconds; open where the line does not say. */
   readonly validAfter?: number;
   readonly validBefore?: number;
@@ -44,10 +49,12 @@ export function readSigners(text: string): { readonly signers: readonly Signer[]
     const key = found?.[3] === undefined ? undefined : rawKey(found[3]);
     if (!found || key === undefined) unread.push(index + 1);
     else {
-      const [validAfter, validBefore] = ['valid-after', 'valid-before'].map((name) => momentOf(found[2] ?? '', name));
+      const options = found[2] ?? '';
+      const [validAfter, validBefore] = ['valid-after', 'valid-before'].map((name) => momentOf(options, name));
       signers.push({
         names: (found[1] ?? '').split(','),
         key,
+        forSeals: isForSeals(options),
         ...(validAfter === undefined ? {} : { validAfter }),
         ...(validBefore === undefined ? {} : { validBefore }),
       });
@@ -70,6 +77,23 @@ function rawKey(encoded: string): Uint8Array | undefined {
   if (blob === undefined || blob.length !== head.length + 32 || head.some((byte, at) => blob[at] !== byte))
     return undefined;
   return blob.slice(head.length);
+}
+
+/**
+ * Whether a line without limits, or one of its namespaces, covers seals; the key of an authority signs other keys only.
+ * Source: ssh-keygen(1), ALLOWED SIGNERS; ssh_config(5), PATTERNS.
+ */
+function isForSeals(options: string): boolean {
+  if (/(?:^|,)cert-authority(?:,|$)/iu.test(options)) return false;
+  const listed = /(?:^|,)namespaces="([^"]*)"/iu.exec(options)?.[1]?.split(',');
+  if (listed === undefined) return true;
+  const refused = listed.filter((one) => one.startsWith('!')).map((one) => one.slice(1));
+  return !refused.some(coversSeals) && listed.some((one) => coversSeals(one) || one.startsWith(`${NAMESPACE}@`));
+}
+
+function coversSeals(pattern: string): boolean {
+  const escaped = pattern.replaceAll(/[.+^${}()|[\]\\]/gu, String.raw`\$&`);
+  return new RegExp(`^${escaped.replaceAll('*', '.*').replaceAll('?', '.')}$`, 'u').test(NAMESPACE);
 }
 
 /** OpenSSH writes 20310314, 20310314100200 or either with Z; without Z it is the time of the machine, here taken as UTC. */

@@ -1,28 +1,12 @@
+import type { Department } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { envelopeDigest, opened, type Envelope } from './envelope.ts';
+import { by, type SealFinding } from './finding.ts';
+import { ofPeople } from './people.ts';
 import type { Checking } from './primitives.ts';
 import { noteId } from './seal-note.ts';
-import { sameKey, type Signer } from './signers.ts';
+import { NAMESPACE, sameKey, type Signer } from './signers.ts';
 import { contentDigest, type Statement } from './statement.ts';
-
-/** One thing that was found about a seal. */
-export interface SealFinding {
-  readonly finding:
-    | 'seal-holds'
-    | 'seal-layout-changed'
-    | 'seal-content-changed'
-    | 'seal-of-another-note'
-    | 'seal-not-readable'
-    | 'seal-signer-unknown'
-    | 'seal-signer-not-named'
-    | 'seal-key-not-valid-then'
-    | 'seal-key-revoked'
-    | 'seal-chain-broken'
-    | 'seal-time-goes-back'
-    | 'seal-supervisor-missing';
-  readonly severity: 'error' | 'warning' | 'info';
-  readonly message: string;
-}
 
 export interface Register {
   readonly signers: readonly Signer[];
@@ -42,10 +26,22 @@ export interface Verified {
   readonly after: Before;
 }
 
-/** Checks the seals of one note against its bytes, its content, the register and the chain. */
+export interface SealedNote {
+  readonly reading: NoteReading;
+  readonly bytes: Uint8Array;
+  readonly seals: readonly Envelope[];
+}
+
+/** Against what seals are held: who may sign with which key, and who may sign at all. */
+export interface Signatories {
+  readonly register: Register;
+  readonly department: Department | null;
+}
+
+/** Checks the seals of one note against its bytes, its content, the register, the chain and the people it names. */
 export function verifySeals(
-  note: { readonly reading: NoteReading; readonly bytes: Uint8Array; readonly seals: readonly Envelope[] },
-  register: Register,
+  note: SealedNote,
+  { register, department }: Signatories,
   before: Before,
   checking: Checking,
 ): Verified {
@@ -76,12 +72,10 @@ export function verifySeals(
     }
     last = seal;
   }
-  findings.push(...ofSupervision(note.reading, statements));
+  // Who signed is not known while a seal cannot be opened.
+  if (statements.length === note.seals.length) findings.push(...ofPeople(note.reading, statements, department));
   return { findings, after: { last, signedAt } };
 }
-
-const by = ({ predicate }: Statement): string =>
-  `The seal of ${predicate.signer} as ${predicate.meaning}, ${predicate.signedAt},`;
 
 function ofContent(
   about: Statement,
@@ -100,16 +94,23 @@ function ofContent(
     };
   }
   if (contentDigest(reading, checking) === about.predicate.contentDigest.sha256) {
+    // A note is sealed only when all of it could be read: what cannot be read now was added, and the digest lacks it.
+    if (reading.remarks.some(({ severity }) => severity === 'error'))
+      return changed(about, 'something was added to the content');
     return {
       finding: 'seal-layout-changed',
       severity: 'warning',
       message: `${by(about)} holds for what the note says; its layout or comments were changed after signing. Restore the signed file.`,
     };
   }
+  return changed(about, 'the content was changed');
+}
+
+function changed(about: Statement, what: string): SealFinding {
   return {
     finding: 'seal-content-changed',
     severity: 'error',
-    message: `${by(about)} does not hold: the content was changed after signing. Restore the signed file, and write what is to be changed as an amendment.`,
+    message: `${by(about)} does not hold: ${what} after signing. Restore the signed file, and write what is to be changed as an amendment.`,
   };
 }
 
@@ -127,7 +128,17 @@ function ofSigner(about: Statement, key: Uint8Array, register: Register): readon
       },
     ];
   }
-  const valid = named.some(
+  const forSeals = named.filter((entry) => entry.forSeals);
+  if (forSeals.length === 0) {
+    return [
+      {
+        finding: 'seal-key-not-for-seals',
+        severity: 'error',
+        message: `${by(about)} was made with a key that the register lists for other purposes only. For seals its line needs namespaces="${NAMESPACE}".`,
+      },
+    ];
+  }
+  const valid = forSeals.some(
     ({ validAfter = -Infinity, validBefore = Infinity }) => at >= validAfter && at < validBefore,
   );
   return [
@@ -181,22 +192,4 @@ function ofChain(
         ]
       : []),
   ];
-}
-
-/** The note of a trainee needs the seal of a supervisor as well. */
-function ofSupervision(reading: NoteReading, statements: readonly Statement[]): readonly SealFinding[] {
-  if (reading.kind !== 'operation' || statements.length === 0) return [];
-  const authors = statements
-    .filter(({ predicate }) => predicate.meaning === 'author')
-    .map(({ predicate }) => predicate.signer);
-  const trainee = reading.note.team?.items.find(
-    (one) => authors.includes(one.ref?.value ?? '') && /trainee/u.test(one.grade?.value ?? ''),
-  );
-  if (
-    !trainee ||
-    statements.some(({ predicate }) => predicate.meaning === 'supervisor' && predicate.signer !== trainee.ref?.value)
-  )
-    return [];
-  const message = `The note of ${trainee.ref?.value ?? 'a trainee'} (${trainee.grade?.value ?? 'trainee'}) has no seal of a supervisor yet.`;
-  return [{ finding: 'seal-supervisor-missing', severity: 'error', message }];
 }
