@@ -7,6 +7,7 @@ import { readKey } from '../exporting/key.ts';
 import { removalText } from '../exporting/removal-text.ts';
 import { writerFor } from '../exporting/writer-for.ts';
 import { findNotes } from '../find-notes.ts';
+import { refuseOutputOverNotes } from '../output-target.ts';
 import { spareMemory } from '../spare-memory.ts';
 import { NoteSets } from '../note-sets.ts';
 import type { Options } from '../options.ts';
@@ -63,6 +64,11 @@ export const exportNotes = defineCommand({
     if (values.as === 'fhir' && values.deidentify && values.dates === 'days') {
       throw new WrongUse('A FHIR document needs a date: with --as fhir choose --dates year or --dates shifted.');
     }
+    refuseOutputOverNotes(
+      values.output,
+      [...paths, values.key, values.department, values['code-table'], values['code-map']],
+      world,
+    );
     const { inputs, missing } = await findNotes(paths, world);
     if (inputs.length === 0) throw new WrongUse(missing.join('\n'));
     spareMemory(inputs, world);

@@ -6,6 +6,7 @@ import { proseAsText } from '../../note/prose/text.ts';
 import { contextOf } from '../../note/review.ts';
 import { defineCommand } from '../command.ts';
 import { notANote, oneNote } from '../one-note.ts';
+import { refuseOutputOverNotes } from '../output-target.ts';
 import { writeOutput } from '../write-output.ts';
 
 export const show = defineCommand({
@@ -25,6 +26,7 @@ export const show = defineCommand({
     department: { kind: 'text', value: 'FILE', about: 'uses this department file' },
   },
   run: async ({ values, paths }, world) => {
+    refuseOutputOverNotes(values.output, [...paths, values.department], world);
     const { input, reading, around } = await oneNote(
       paths,
       { name: 'show', doing: 'showing' },
