@@ -37,13 +37,13 @@ describe('check', () => {
     expect({ code, out }).toEqual({ code: 2, out: '' });
   });
 
-  test('the same shard given twice is refused', async () => {
-    const { out } = await run(['check', '.', '--shard', '1/2', '--format', 'json'], files);
+  test('the same notes given twice are refused', async () => {
+    const { out } = await run(['check', '.', '--format', 'json'], files);
     files.write('/notes/a.json', out);
     files.write('/notes/b.json', out);
     const { code, err } = await run(['check', '--merge', 'a.json', 'b.json'], files);
     expect(code).toBe(2);
-    expect(err).toMatch(/stands in a\.json and in b\.json: give each shard once\./);
+    expect(err).toMatch(/stands in a\.json and in b\.json: give each note once\./);
   });
 });
 

@@ -11,8 +11,10 @@ import { NoteSets } from '../note-sets.ts';
 import { detached } from '../../note/detached.ts';
 import { showProgress } from '../checking/progress.ts';
 import { inShard, type Shard } from '../checking/shard.ts';
+import { mustBeWhole } from '../checking/whole-set.ts';
 import { readInput } from '../read-input.ts';
-import { FileProblem, type World } from '../world.ts';
+import { FileProblem, WrongUse, type World } from '../world.ts';
+import { mustNotOverlap } from './overlap.ts';
 import { isPartialName, readPartial } from './partial-file.ts';
 
 export interface Gathered {
@@ -32,11 +34,14 @@ export interface GatherOptions {
  */
 export async function gather(paths: readonly string[], options: GatherOptions, world: World): Promise<Gathered> {
   const parts = paths.filter(isPartialName).map((path) => readPartial(path, world));
+  mustBeWhole(parts);
   const rest = paths.filter((path) => !isPartialName(path));
   const { inputs, missing } = rest.length === 0 ? { inputs: [], missing: [] } : await findNotes(rest, world);
   const problems = [...missing];
-  const sets = new NoteSets(world, options.department);
   const notes = inputs.filter(({ path }) => path === null || !isDepartmentName(path));
+  if (parts.length === 0 && notes.length === 0)
+    throw new WrongUse(missing.length > 0 ? missing.join('\n') : 'There is no note to audit: only a department file.');
+  const sets = new NoteSets(world, options.department);
   const chosen = options.shard === undefined ? notes : inShard(notes, options.shard);
   const collector = new AuditCollector();
   const progress = showProgress(world.stderr, 'read');
@@ -45,7 +50,12 @@ export async function gather(paths: readonly string[], options: GatherOptions, w
     try {
       const department = sets.departmentAt(input.path === null ? world.folder : dirname(input.path));
       const context = contextOf(readNote(await readInput(input, world)), { department, file: input.file });
-      collector.add(detached(auditFacts(context)));
+      const facts = auditFacts(context);
+      if (facts === 'unreadable')
+        problems.push(
+          `${input.file}: it has no id or is no note, and is not counted. sideport check says what is wrong.`,
+        );
+      collector.add(detached(facts));
       if (at === 0) present = presentIn(department);
     } catch (error) {
       if (!(error instanceof FileProblem)) throw error;
@@ -54,5 +64,8 @@ export async function gather(paths: readonly string[], options: GatherOptions, w
     if (at % 100 === 99) progress.show(at + 1, chosen.length);
   }
   progress.clear();
-  return { partial: mergePartials([...parts, collector.finish()]), present, problems };
+  const read = { file: 'the notes', shard: undefined, partial: collector.finish() };
+  const all = notes.length === 0 ? parts : [...parts, read];
+  mustNotOverlap(all);
+  return { partial: mergePartials(all.map(({ partial }) => partial)), present, problems };
 }

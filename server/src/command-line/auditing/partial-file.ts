@@ -1,6 +1,8 @@
 import { resolve } from 'node:path';
 import * as z from 'zod';
 import type { AuditPartial } from '../../note/audit/partial.ts';
+import type { Shard } from '../checking/shard.ts';
+import { shardMark, type Part } from '../checking/whole-set.ts';
 import { FileProblem, type World } from '../world.ts';
 
 // The facts themselves were written by this program and are taken as they are; only the frame is looked at.
@@ -10,6 +12,7 @@ const frame = z.object({
   followUps: z.array(z.looseObject({ record: z.literal('follow-up'), id: z.string() })),
   amendments: z.array(z.looseObject({ record: z.literal('amendment'), id: z.string() })),
   unreadable: z.int().nonnegative(),
+  shard: shardMark,
 });
 
 /** Whether a path is a partial result of an audit rather than notes. */
@@ -17,8 +20,13 @@ export function isPartialName(path: string): boolean {
   return path.endsWith('.json');
 }
 
+/** A partial result and the file it stands in. */
+export interface PartialFile extends Part {
+  readonly partial: AuditPartial;
+}
+
 /** Reads a partial result. Throws FileProblem when it is none. */
-export function readPartial(path: string, world: World): AuditPartial {
+export function readPartial(path: string, world: World): PartialFile {
   let text: string;
   try {
     text = world.files.read(resolve(world.folder, path));
@@ -32,10 +40,12 @@ export function readPartial(path: string, world: World): AuditPartial {
   } catch {
     throw new FileProblem(because);
   }
-  if (!frame.safeParse(data).success) throw new FileProblem(because);
-  return data as AuditPartial;
+  const framed = frame.safeParse(data);
+  if (!framed.success) throw new FileProblem(because);
+  return { file: path, shard: framed.data.shard, partial: data as AuditPartial };
 }
 
-export function writePartial(partial: AuditPartial): string {
-  return `${JSON.stringify(partial)}\n`;
+/** With `shard`, the file says which part of the set it is, so that a missing one is noticed. */
+export function writePartial(partial: AuditPartial, shard: Shard | undefined): string {
+  return `${JSON.stringify({ ...partial, ...(shard && { shard }) })}\n`;
 }

@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import { audit as auditSet } from '../../note/audit/audit.ts';
 import { learn } from '../../note/audit/learn/learn.ts';
 import { learnedText } from '../../note/audit/learn/text.ts';
@@ -7,8 +6,10 @@ import { auditText } from '../../note/audit/report/text.ts';
 import { SMALL_CELL } from '../../note/audit/suppression.ts';
 import { gather, type Gathered } from '../auditing/gather.ts';
 import { writePartial } from '../auditing/partial-file.ts';
-import { readShard } from '../checking/shard.ts';
+import { readShard, type Shard } from '../checking/shard.ts';
 import { defineCommand } from '../command.ts';
+import { refuseOutputOverNotes } from '../output-target.ts';
+import { writeOutput } from '../write-output.ts';
 import { today, WrongUse, type World } from '../world.ts';
 
 export const audit = defineCommand({
@@ -46,6 +47,7 @@ export const audit = defineCommand({
   },
   run: async ({ values, paths }, world) => {
     if (paths.length === 0) throw new WrongUse('Say which notes to audit: sideport audit PATH...');
+    refuseOutputOverNotes(values.output, [...paths, values.department], world);
     const shard = values.shard === undefined ? undefined : readShard(values.shard);
     if (shard !== undefined && values.format !== 'partial') {
       throw new WrongUse('A shard alone is no audit: write it with --format partial, then audit all partial results.');
@@ -56,9 +58,8 @@ export const audit = defineCommand({
       suppressBelow: readCount(values['suppress-below']),
     };
     const gathered = await gather(paths, { department: values.department, shard }, world);
-    const written = write(gathered, { ...options, format: values.format, learns: values.learn });
-    if (values.output === undefined) world.stdout.write(written);
-    else world.files.write(resolve(world.folder, values.output), written);
+    const written = write(gathered, { ...options, shard, format: values.format, learns: values.learn });
+    writeOutput(written, values.output, world);
     for (const problem of gathered.problems) world.stderr.write(`${problem}\n`);
     return gathered.problems.length > 0 ? 2 : 0;
   },
@@ -70,10 +71,11 @@ interface WriteOptions {
   readonly suppressBelow: number;
   readonly format: 'text' | 'json' | 'html' | 'partial';
   readonly learns: boolean;
+  readonly shard: Shard | undefined;
 }
 
-function write({ partial, present }: Gathered, { format, learns, ...options }: WriteOptions): string {
-  if (format === 'partial') return writePartial(partial);
+function write({ partial, present }: Gathered, { format, learns, shard, ...options }: WriteOptions): string {
+  if (format === 'partial') return writePartial(partial, shard);
   if (learns) {
     const learned = learn(partial, present);
     if (format === 'html') throw new WrongUse('--learn writes text or json.');

@@ -1,11 +1,12 @@
-import { resolve } from 'node:path';
 import { fails, sortReport } from '../../note/reports/report-input.ts';
 import { checkFormats } from '../check-formats.ts';
 import type { Outcome } from '../checking/check-many.ts';
 import { checkInputs, readJobs } from '../checking/check-inputs.ts';
-import { inShard, readShard } from '../checking/shard.ts';
+import { inShard, readShard, type Shard } from '../checking/shard.ts';
 import { defineCommand } from '../command.ts';
 import { findNotes } from '../find-notes.ts';
+import { refuseOutputOverNotes } from '../output-target.ts';
+import { writeOutput } from '../write-output.ts';
 import { WrongUse, type World } from '../world.ts';
 
 export const check = defineCommand({
@@ -41,20 +42,24 @@ export const check = defineCommand({
     'no-cache': { kind: 'flag', about: 'checks every note anew and keeps nothing for the next time' },
   },
   run: async ({ values, paths }, world) => {
+    refuseOutputOverNotes(values.output, [...paths, values.department], world);
+    const shard = values.shard === undefined ? undefined : readShard(values.shard);
+    if (values.merge && shard !== undefined)
+      throw new WrongUse('--merge puts all parts together; --shard belongs to the runs before.');
     const { notes, problems } = values.merge
       ? { notes: (await import('../checking/merge.ts')).mergeReports(paths, world), problems: [] }
-      : await checkPaths(paths, values, world);
+      : await checkPaths(paths, values, shard, world);
     const failOn = values['fail-on'];
     const format = checkFormats.find(({ name }) => name === values.format) ?? checkFormats[0];
     const report = await format.write(sortReport(notes), {
       failOn,
+      shard,
       // Asked only when there is something to say.
       get colour() {
         return values.output === undefined && world.stdout.colour;
       },
     });
-    if (values.output === undefined) world.stdout.write(report);
-    else world.files.write(resolve(world.folder, values.output), report);
+    writeOutput(report, values.output, world);
     for (const problem of problems) world.stderr.write(`${problem}\n`);
     if (problems.length > 0) return 2;
     return notes.some((note) => note.remarks.some(({ severity }) => fails(severity, failOn))) ? 1 : 0;
@@ -64,14 +69,17 @@ export const check = defineCommand({
 interface CheckValues {
   readonly department: string | undefined;
   readonly 'changed-since': string | undefined;
-  readonly shard: string | undefined;
   readonly jobs: string | undefined;
   readonly 'no-cache': boolean;
 }
 
-async function checkPaths(paths: readonly string[], values: CheckValues, world: World): Promise<Outcome> {
+async function checkPaths(
+  paths: readonly string[],
+  values: CheckValues,
+  shard: Shard | undefined,
+  world: World,
+): Promise<Outcome> {
   if (paths.length === 0) throw new WrongUse('Say which notes to check: sideport check PATH...');
-  const shard = values.shard === undefined ? undefined : readShard(values.shard);
   const jobs = values.jobs === undefined ? undefined : readJobs(values.jobs);
   const { inputs: all, missing } = await findNotes(paths, world);
   const changed =

@@ -17,10 +17,11 @@ import { refraction, refractionShift } from './refraction.ts';
 import { allOverdue, reviews, type OverdueReview } from './reviews.ts';
 import { riskedCases, ruptures, scaled, scaleOf, type RiskedCase } from './rupture.ts';
 import { standOuts, type FunnelPoint, type StandOut, type SurgeonChart } from './stand-out.ts';
+import { upTo, type UpTo } from './up-to.ts';
 import { isHidden, SMALL_CELL, suppressSmallCells } from './suppression.ts';
 
 export interface AuditOptions {
-  /** The day of the audit, ISO: reviews due before it are looked for. */
+  /** The day of the audit, ISO: what is dated later is left out, reviews due before it are looked for. */
   readonly asOf: string;
   readonly period?: PeriodLength;
   /** Groups with fewer events than this are not shown; 0 shows all. */
@@ -33,6 +34,8 @@ export interface AuditedSet extends Omit<JoinedSet, 'cases'> {
   readonly followUps: number;
   readonly amendments: number;
   readonly unreadable: number;
+  /** Operations and follow-ups dated after the day of the audit, which none of the others count. */
+  readonly later: number;
   readonly from: string | null;
   readonly to: string | null;
 }
@@ -66,7 +69,7 @@ export interface Audit {
 const DOUBLED_ODDS = { oddsRatio: 2 } as const;
 const RUPTURE = 'posterior-capsule-rupture';
 
-function setOf(partial: AuditPartial, joined: JoinedSet): AuditedSet {
+function setOf({ partial, later }: UpTo, joined: JoinedSet): AuditedSet {
   const { cases, ...counts } = joined;
   return {
     ...counts,
@@ -74,6 +77,7 @@ function setOf(partial: AuditPartial, joined: JoinedSet): AuditedSet {
     followUps: partial.followUps.length,
     amendments: partial.amendments.length,
     unreadable: partial.unreadable,
+    later,
     from: cases[0]?.operation.date ?? null,
     to: cases.at(-1)?.operation.date ?? null,
   };
@@ -135,9 +139,10 @@ function figuresOf(
  * The audit of a set from its merged facts. Pure: the same facts and options give the same figures, however the
  * notes were divided between shards or workers.
  */
-export function audit(partial: AuditPartial, given: AuditOptions): Audit {
+export function audit(all: AuditPartial, given: AuditOptions): Audit {
   const options = { period: 'quarter', suppressBelow: SMALL_CELL, ...given } as const;
-  const joined = joinCases(partial);
+  const known = upTo(all, options.asOf);
+  const joined = joinCases(known.partial);
   const { cases } = joined;
   const incisions = incisionGroups(cases, surgeonOf);
   const figures = suppressSmallCells(figuresOf(cases, incisions, options), options.suppressBelow);
@@ -158,11 +163,11 @@ export function audit(partial: AuditPartial, given: AuditOptions): Audit {
     asOf: options.asOf,
     period: options.period,
     suppressBelow: options.suppressBelow,
-    set: setOf(partial, joined),
+    set: setOf(known, joined),
     figures,
     standOuts: standOuts({
       cases,
-      amended: amendedIn(partial),
+      amended: amendedIn(known.partial),
       figures,
       funnel: points,
       overallRate,

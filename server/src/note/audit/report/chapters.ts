@@ -135,6 +135,11 @@ export function setSentences({ set, asOf, suppressBelow }: Audit): readonly stri
       'operation is not counted because another note has its id.',
       'operations are not counted because another note has the same id.',
     ),
+    ...some(
+      set.later,
+      'note is dated after the day of the audit and is not counted.',
+      'notes are dated after the day of the audit and are not counted.',
+    ),
     ...some(set.unjoined, 'follow-up names no operation of this set.', 'follow-ups name no operation of this set.'),
     ...some(
       set.misdated,
