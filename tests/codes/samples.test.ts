@@ -80,6 +80,14 @@ describe('facts of a note', () => {
       { posteriorCapsuleTorn: { from: ['capsule-state.posterior', 'complications[0].what'] }, complications: [] },
     ],
     [
+      'lens:\n  placed: sutured to the sclera\n',
+      { scleralFixation: { value: 'sutured', from: ['lens.placed'], says: 'sutured to the sclera' } },
+    ],
+    [
+      'lens:\n  placed: scleral fixated\n',
+      { scleralFixation: { value: 'sutures not stated', says: 'scleral fixated' } },
+    ],
+    [
       'pupil-aid:\n  - kind: stretch\n  - kind: iris hooks\n',
       { irisHooks: { from: ['pupil-aid[1].kind'], says: 'iris hooks' } },
     ],

@@ -1,6 +1,6 @@
 import type { CodingFacts, Fact } from '../../server/src/note/codes/facts.ts';
 
-const fact = <T>(value: T, ...from: string[]): Fact<T> => ({ value, from });
+const fact = <const T>(value: T, ...from: string[]): Fact<T> => ({ value, from });
 
 export const phacoemulsification = fact('phacoemulsification' as const, 'procedure');
 export const implanted = fact(true, 'lens.placed');
@@ -129,10 +129,22 @@ export const scenarios: readonly Scenario[] = [
       ...none,
       cataract: cataract('aphakia'),
       lensImplanted: implanted,
-      scleralFixation: fact(true, 'lens.placed'),
+      scleralFixation: fact('sutured', 'lens.placed'),
     },
     right: { icd10cm: ['H27.01', '08RJ3JZ'], 'icd10-opcs4': ['H27.0', 'C75.4', 'Z94.2'] },
     left: { icd10cm: ['H27.02', '08RK3JZ'], 'icd10-opcs4': ['H27.0', 'C75.4', 'Z94.3'] },
+  },
+  {
+    name: 'a lens fixed to the sclera, sutured or not',
+    rule: 'OPCS C75.4 says “using suture fixation” (from memory): not suggested where no suture is recorded',
+    facts: {
+      ...none,
+      earlierLens: fact('exchanged', 'procedure'),
+      lensImplanted: implanted,
+      scleralFixation: fact('sutures not stated', 'lens.placed'),
+    },
+    right: { icd10cm: ['08RJ3JZ', '08PJ3JZ'], 'icd10-opcs4': ['C75.3', 'Z94.2'] },
+    left: { icd10cm: ['08RK3JZ', '08PK3JZ'], 'icd10-opcs4': ['C75.3', 'Z94.3'] },
   },
   {
     name: 'repositioning of a lens',

@@ -77,6 +77,24 @@ test('what has no certain code is said, not guessed', () => {
   ]);
 });
 
+test('a lens fixed to the sclera takes the code of sutures only when it was sutured', () => {
+  const fixed = (value: 'sutured' | 'sutures not stated') =>
+    suggestCodes({ ...usual, scleralFixation: { value, from: ['lens.placed'] } }, 'icd10-opcs4');
+  const open = fixed('sutures not stated');
+  expect(open.suggestions.map(({ code }) => code)).toEqual(['H25.1', 'C71.2', 'Z94.2']);
+  expect(open.suggestions.find(({ code }) => code === 'C71.2')?.rule.says).toContain(
+    'insertion of the lens stands first',
+  );
+  expect(open.notCoded[0]).toEqual({
+    what: 'insertion of a lens fixed to the sclera',
+    why: 'the code depends on sutures, and the note does not say whether the lens was sutured. Sutured: C75.4 (from memory); it is suggested once the lens is placed as “sutured to the sclera”. Not sutured, as with flanged haptics: confirm a code locally',
+    fields: ['lens.placed'],
+  });
+  const sutured = fixed('sutured');
+  expect(sutured.suggestions.map(({ code }) => code)).toEqual(['H25.1', 'C75.4', 'C71.2', 'Z94.2']);
+  expect(sutured.notCoded.map(({ what }) => what)).toEqual(['type of lens']);
+});
+
 const chosen = (system: string, code: string) => [{ value: { system, code }, from: ['codes[0]'] }];
 
 describe("the coder's own codes", () => {

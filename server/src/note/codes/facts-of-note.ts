@@ -21,7 +21,7 @@ const CONVERTED = 'converted to extracapsular extraction';
 
 /** What the choice of codes depends on, each fact with the fields it stands in. */
 export function codingFacts(note: Operation): CodingFacts {
-  const { eye, procedure, ring, lens, vitrectomy } = note;
+  const { eye, procedure, ring, vitrectomy } = note;
   const aids = note['pupil-aid']?.items ?? [];
   const aid = (kind: string): Fact<true> | undefined => {
     const at = aids.findIndex((one) => one.kind?.value === kind);
@@ -34,10 +34,7 @@ export function codingFacts(note: Operation): CodingFacts {
     extraction: extraction(note),
     earlierLens: earlier && fact(earlier, 'procedure'),
     lensImplanted: lensImplanted(note),
-    scleralFixation:
-      lens?.placed?.value === 'scleral fixation'
-        ? { ...fact(true, 'lens.placed'), says: lens.placed.value }
-        : undefined,
+    scleralFixation: scleralFixation(note),
     tensionRing:
       ring?.used?.value && ring.result?.value !== 'removed again'
         ? { ...fact(true, 'ring.used'), says: 'yes' }
@@ -94,6 +91,13 @@ function lensImplanted({ lens, procedure }: Operation): Fact<boolean> | undefine
   if (/with lens$|^secondary lens$|^lens exchange$/u.test(procedure.value))
     return { ...fact(true, 'procedure'), says: procedure.value };
   return EXTRACTIONS[procedure.value] ? { ...fact(false, 'procedure'), says: procedure.value } : undefined;
+}
+
+/** The term of the placement holds sutured and sutureless lenses alike; the synonym that was typed may say which. */
+function scleralFixation({ lens }: Operation): CodingFacts['scleralFixation'] {
+  if (lens?.placed?.value !== 'scleral fixation') return undefined;
+  const sutured = /^sutured\b/iu.test(lens.placed.text.trim());
+  return { ...fact(sutured ? 'sutured' : 'sutures not stated', 'lens.placed'), says: lens.placed.text.trim() };
 }
 
 function capsuleTorn(note: Operation): Fact<true> | undefined {

@@ -20,7 +20,8 @@ export interface CodingFacts {
   readonly extraction?: Fact<Extraction>;
   readonly earlierLens?: Fact<EarlierLens>;
   readonly lensImplanted?: Fact<boolean>;
-  readonly scleralFixation?: Fact<true>;
+  /** A lens held by the sclera; only the words of the note can say that it was sutured there. */
+  readonly scleralFixation?: Fact<'sutured' | 'sutures not stated'>;
   readonly tensionRing?: Fact<true>;
   readonly irisHooks?: Fact<true>;
   readonly expansionRing?: Fact<true>;

@@ -57,7 +57,7 @@ function lensDrafts(facts: CodingFacts): readonly Draft[] {
     ];
   }
   const insertion: Draft[] = [];
-  if (lensImplanted?.value) {
+  if (lensImplanted?.value && scleralFixation?.value !== 'sutures not stated') {
     insertion.push({
       key: scleralFixation ? 'lens.replacement-sutured' : 'lens.replacement',
       facts: [lensImplanted, ...(scleralFixation ? [scleralFixation] : [])],
@@ -84,7 +84,7 @@ function lensDrafts(facts: CodingFacts): readonly Draft[] {
     {
       key: EXTRACTION_KEYS[extraction.value],
       facts: [extraction],
-      rule: insertion.length > 0 ? LENS_FIRST : EXTRACTION_ALONE,
+      rule: lensImplanted?.value ? LENS_FIRST : EXTRACTION_ALONE,
       wouldChange:
         'another way of taking out the lens. Some public lists give C71.1 or C15.1 for phacoemulsification: they are wrong',
     },
@@ -110,9 +110,15 @@ function supplementDrafts({ irisHooks, tensionRing, vitrectomy }: CodingFacts): 
   ];
 }
 
-function withoutCode({ expansionRing, iridotomy, lensImplanted }: CodingFacts): readonly NotCoded[] {
+const SUTURED_OR_NOT =
+  'the code depends on sutures, and the note does not say whether the lens was sutured. Sutured: C75.4 (from memory); it is suggested once the lens is placed as “sutured to the sclera”. Not sutured, as with flanged haptics: confirm a code locally';
+
+function withoutCode({ expansionRing, iridotomy, lensImplanted, scleralFixation }: CodingFacts): readonly NotCoded[] {
   const why = 'the table has no certain code for it; choose one from the full classification';
   return [
+    ...(lensImplanted?.value && scleralFixation?.value === 'sutures not stated'
+      ? [notCoded('insertion of a lens fixed to the sclera', SUTURED_OR_NOT, [lensImplanted, scleralFixation])]
+      : []),
     ...(expansionRing ? [notCoded('pupil expansion ring', why, [expansionRing])] : []),
     ...(iridotomy ? [notCoded('iridotomy', why, [iridotomy])] : []),
     ...(lensImplanted?.value
