@@ -1,5 +1,4 @@
 import type { Path } from '@sideport/schemas';
-import { lineEnding } from '../edits/lines.ts';
 import { readNote } from '../reading/read-note.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Edit } from '../remark.ts';
@@ -8,7 +7,6 @@ import { dictate } from './dictate.ts';
 import { insertValues } from '../edits/insert-values.ts';
 import { NoteView, valuePlanAt } from './note-view.ts';
 import type { DictatedValue, DictationResult } from './result.ts';
-import { yamlBlock, yamlText } from '../edits/yaml-text.ts';
 
 /** Whether a value can be written into the note: it is decided, and the note has nothing there. */
 export function isPlaceable(value: DictatedValue, view: NoteView): boolean {
@@ -32,8 +30,8 @@ function additionsFor(values: readonly DictatedValue[]): readonly Addition[] {
 }
 
 function addition(path: Path, value: string, { state, text }: DictatedValue): Addition {
-  const kind = valuePlanAt(path)?.notation.name === 'identifier' ? 'identifier' : 'value';
-  return { path, text: yamlText(value, kind), words: text, proposed: state === 'proposed' };
+  const as = valuePlanAt(path)?.notation.name === 'identifier' ? 'identifier' : 'value';
+  return { path, value, as, words: text, ...(state === 'proposed' && { proposedFrom: 'dictation' as const }) };
 }
 
 /** A note made or completed from a dictation, with what the dictation says. */
@@ -48,14 +46,14 @@ const beginning = 'opnote: 1\nrecord: operation\nstatus: draft\n';
 export function noteFromDictation(dictation: string, note: string = beginning): DictatedNote {
   const before = readNote(note);
   const result = dictate(dictation, before);
-  const kept = new NoteView(before).isFree(['dictation']) ? [keptText(dictation, note)] : [];
+  const kept = new NoteView(before).isFree(['dictation']) ? [keptText(dictation)] : [];
   const view = new NoteView(before);
   const placed = result.values.filter((value) => isPlaceable(value, view));
   return { text: applyEdits(note, insertValues(before, [...additionsFor(placed), ...kept])), result };
 }
 
-function keptText(dictation: string, note: string): Addition {
-  return { path: ['dictation'], text: yamlBlock(dictation, '  ', lineEnding(note)), words: '', proposed: false };
+function keptText(dictation: string): Addition {
+  return { path: ['dictation'], value: dictation, as: 'block' };
 }
 
 /** The text after edits that do not overlap. */

@@ -3,11 +3,14 @@ import type { GroupPlan, ListPlan, Path, Plan } from '@sideport/schemas';
 /** A value to be written at a path. */
 export interface Addition {
   readonly path: Path;
-  /** As YAML has it: quoted where that is needed. */
-  readonly text: string;
-  /** The words that it was read from, where it is only proposed: a mark with them asks for confirmation. */
-  readonly words: string;
-  readonly proposed: boolean;
+  /** The value itself; it gets its quotes where it is written. */
+  readonly value: string;
+  /** “block” for a text of several lines, “open” for a field whose value is still to be written. */
+  readonly as: 'value' | 'identifier' | 'block' | 'open';
+  /** Where it comes from, when it is only proposed: a comment beside it asks for confirmation. */
+  readonly proposedFrom?: 'dictation' | 'label';
+  /** The words of the dictation that it was read from, for that comment. */
+  readonly words?: string;
 }
 
 /** Additions below one place of the note, in the order in which the format has them. */
