@@ -28,13 +28,13 @@ describe('one record', () => {
 
 // OWASP ASVS 1.2.10, CWE-1236: what makes a spreadsheet run a cell.
 describe('formulas', () => {
-  test.each(['=1+1', '+cmd', '-x', '@SUM(A1)', '\tx', '\rx', '\0x', '=HYPERLINK("x")', '-1-1', '+1e3'])(
+  test.each(['=1+1', '+cmd', '-x', '@SUM(A1)', '\tx', '\rx', '\0x', '=HYPERLINK("x")', '-1-1', '+1e', '-1e3x'])(
     '%j is kept from running',
     (cell) => {
       expect(parse(csvRecord([cell]))).toEqual([[`'${cell}`]]);
     },
   );
-  test.each(['-0.50', '+0.75', '-14.25', '0', '21.50', '+3'])('%s stays a number', (cell) =>
+  test.each(['-0.50', '+0.75', '-14.25', '0', '21.50', '+3', '+1e3'])('%s stays a number', (cell) =>
     expect(csvRecord([cell])).toBe(`${cell}\r\n`),
   );
   test('the guard can be switched off', () => expect(csvRecord(['=1+1'], { guard: false })).toBe('=1+1\r\n'));

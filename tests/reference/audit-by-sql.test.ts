@@ -29,7 +29,7 @@ beforeAll(async () => {
   tables = mkdtempSync(join(tmpdir(), 'sideport-tables-'));
   const world = { folder: notes };
   const audited = await run(
-    ['audit', '.', '--as-of', '2025-02-01', '--suppress-below', '0', '--format', 'json'],
+    ['audit', '.', '--as-of', '2026-12-31', '--suppress-below', '0', '--format', 'json'],
     nodeFiles,
     world,
   );

@@ -59,10 +59,11 @@ function oneTable({ table, rowsOf }: FilledTable, file: FileWriter, settings: Cs
     table.columns.map(({ name }) => name),
     settings,
   );
+  const isNumber = (index: number): boolean => ['number', 'integer'].includes(table.columns[index]?.type ?? 'string');
   file.write(settings.mark ? `\ufeff${heading}` : heading);
   return {
     add: ({ leaving }) => {
-      for (const cells of rowsOf(leaving)) file.write(csvRecord(cells, settings));
+      for (const cells of rowsOf(leaving)) file.write(csvRecord(cells, { ...settings, isNumber }));
     },
     finish: () => file.close(),
     remarks: [],

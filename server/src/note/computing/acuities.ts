@@ -16,7 +16,7 @@ export function measuredAcuity(written: Written): Acuity | undefined {
 }
 
 /** The scheme of a category: a measured one as far as it reaches, an extrapolated one for perception of light. */
-const schemeOf = (category: 'CF' | 'HM' | 'PL' | 'NPL'): AcuityScheme =>
+export const schemeOf = (category: 'CF' | 'HM' | 'PL' | 'NPL'): AcuityScheme =>
   category === 'CF' || category === 'HM' ? 'schulze-bonsel-2006' : 'extrapolated';
 
 /** logMAR of an acuity in any notation; categories by a named scheme. */

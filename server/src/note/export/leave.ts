@@ -9,7 +9,7 @@ import { deidentifyRecord, type Anchor, type Deidentification } from '../deident
 import type { RemovalCount } from '../deidentify/removal.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import { amendmentsOf } from '../set/amendments-of.ts';
-import { notesWithId, type NoteSet } from '../set/note-set.ts';
+import { notesWithId, type NoteFacts, type NoteSet } from '../set/note-set.ts';
 import type { Derived, Leaving } from './leaving.ts';
 
 export interface LeavingOptions {
@@ -23,6 +23,7 @@ const TIMES = new Set<string>(computedValues.filter(({ group }) => group === 'ti
 
 /**
  * A note as it leaves, with its amendments, computed values and codes; identifiers are taken out of all of them alike.
+ * @param repeated whether another operation with the same id left before it
  * @returns undefined for a text that is no note
  */
 export function leave(
@@ -31,6 +32,7 @@ export function leave(
   set: NoteSet | null,
   options: LeavingOptions,
   removed: RemovalCount,
+  repeated = false,
 ): Leaving | undefined {
   const { deidentify } = options;
   const values = deidentify ? computed.values.filter((value) => mayLeave(value)) : computed.values;
@@ -49,6 +51,7 @@ export function leave(
       amendments: deidentify
         ? amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed))
         : amendments,
+      repeated,
     };
   }
   if (reading.kind === 'follow-up') {
@@ -62,18 +65,23 @@ export function leave(
   }
   if (reading.kind !== 'amendment') return undefined;
   const { note } = reading;
-  const anchor = anchorBy(set, note.amends?.value, note.patient?.ref?.value);
+  const amends = note.amends?.value;
+  const anchor = anchorBy(set, amends, note.patient?.ref?.value);
   return {
     kind: 'amendment',
     note: deidentify ? deidentifyRecord(note, recordPlan('amendment'), deidentify, anchor, removed) : note,
+    withOperation: operationWithId(set, amends) !== undefined,
   };
 }
 
 /** The operation that another record points to says what dates are counted from and whose they are. */
 function anchorBy(set: NoteSet | null, id: string | undefined, patient: string | undefined): Anchor {
-  const operation =
-    set && id !== undefined ? notesWithId(set, id).find(({ record }) => record === 'operation') : undefined;
+  const operation = operationWithId(set, id);
   return { patient: patient ?? operation?.patient, operationDate: operation?.date };
+}
+
+function operationWithId(set: NoteSet | null, id: string | undefined): NoteFacts | undefined {
+  return set && id !== undefined ? notesWithId(set, id).find(({ record }) => record === 'operation') : undefined;
 }
 
 /** Ages and dates are told in their own way; a text that was composed could quote one. */

@@ -12,6 +12,8 @@ export interface LeavingOperation {
   readonly codes?: CodeSuggestions;
   /** Amendments of this note, oldest first. */
   readonly amendments: readonly Amendment[];
+  /** Whether another operation with the same id left before it. */
+  readonly repeated: boolean;
 }
 
 export interface LeavingFollowUp {
@@ -23,6 +25,8 @@ export interface LeavingFollowUp {
 export interface LeavingAmendment {
   readonly kind: 'amendment';
   readonly note: Amendment;
+  /** Whether the set has the operation that it amends, so that it leaves together with that. */
+  readonly withOperation: boolean;
 }
 
 export type Leaving = LeavingOperation | LeavingFollowUp | LeavingAmendment;

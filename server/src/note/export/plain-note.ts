@@ -49,25 +49,33 @@ function plainValue(field: Field<unknown>, { notation }: ValuePlan): Json {
   if (isQuantity(value)) {
     return value.unit === '' ? { value: amountOf(value) } : { unit: value.unit, value: amountOf(value) };
   }
-  return parts({ ...(value as object), written: tidyText(field, notation) }, decimalsOf(field.text));
+  return parts({ ...(value as object), written: tidyText(field, notation) }, [...decimalsOf(field.text)]);
 }
 
 function isQuantity(value: unknown): value is Quantity {
   return typeof value === 'object' && value !== null && 'amount' in value && !('meridian' in value);
 }
 
-/** The parts of a composed value; a number that was typed keeps its digits, one that was worked out has its own. */
-function parts(value: unknown, typed: readonly string[]): Record<string, Json> {
-  const result: Record<string, Json> = {};
-  if (typeof value !== 'object' || value === null) return result;
-  for (const name of Object.keys(value).toSorted(byKey)) {
-    const member: unknown = value[name as keyof typeof value];
-    const key = keyOf(name);
-    if (typeof member === 'number') result[key] = typed.find((text) => Number(text) === member) ?? String(member);
-    else if (typeof member === 'string' || typeof member === 'boolean' || member === null) result[key] = member;
-    else if (member !== undefined) result[key] = parts(member, typed);
+/**
+ * The parts of a composed value; a number that was typed keeps its digits, one that was worked out has its own.
+ * @param typed the numbers of the text that no part has taken yet
+ */
+function parts(value: object, typed: string[]): Record<string, Json> {
+  const found: [string, Json][] = [];
+  // A notation gives its parts in the order of the text, so that of two equal numbers (+0.00, x 0) each takes its own.
+  for (const [name, member] of Object.entries(value)) {
+    const plain = part(member, typed);
+    if (plain !== undefined) found.push([keyOf(name), plain]);
   }
-  return result;
+  return Object.fromEntries(found.toSorted(([a], [b]) => compareText(a, b)));
+}
+
+function part(member: unknown, typed: string[]): Json | undefined {
+  if (typeof member === 'object' && member !== null) return parts(member, typed);
+  if (typeof member === 'string' || typeof member === 'boolean' || member === null) return member;
+  if (typeof member !== 'number') return undefined;
+  const at = typed.findIndex((text) => Number(text) === member);
+  return at < 0 ? String(member) : typed.splice(at, 1)[0];
 }
 
 const keys = new Map<string, string>();
@@ -81,5 +89,3 @@ function keyOf(name: string): string {
   }
   return key;
 }
-
-const byKey = (a: string, b: string): number => compareText(keyOf(a), keyOf(b));

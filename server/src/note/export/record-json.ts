@@ -3,6 +3,7 @@ import type { ComputedValue } from '../computing/computed.ts';
 import { compareText } from '../reports/report-input.ts';
 import type { Leaving } from './leaving.ts';
 import { plainNote } from './plain-note.ts';
+import { computedDecimal } from './written-value.ts';
 
 /** One record as plain JSON: the note under its own field names, what was computed, and codes where asked for. */
 export function recordJson(leaving: Leaving): object {
@@ -21,6 +22,7 @@ function computedJson({ name, value, unit, method, source, path, cautions }: Com
 }
 
 function inOrder(value: unknown): unknown {
+  if (typeof value === 'number') return Number(computedDecimal(value));
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(inOrder);
   return Object.fromEntries(Object.entries(value).toSorted(([a], [b]) => compareText(a, b)));

@@ -1,19 +1,13 @@
 import type { Leaving, LeavingDates, LeavingOperation } from '../leaving.ts';
 import { cellsOf, type Cells, type Column, type Table } from '../table.ts';
+import { amendmentRows, amendmentTable } from './amendments.ts';
+import { comparedCodes, notCodedFacts, suggestedCodes } from './code-tables.ts';
+import { computedAtVisits, computedValues } from './computed-tables.ts';
 import { followUpTable } from './follow-ups.ts';
 import { columnsBefore } from './operations-before.ts';
 import { columnsDuring } from './operations-during.ts';
-import {
-  amendments,
-  complications,
-  computedValues,
-  drugs,
-  incisions,
-  partRows,
-  steps,
-  suggestedCodes,
-  type PartTable,
-} from './parts.ts';
+import { partRows, type PartTable } from './part-table.ts';
+import { complications, drugs, incisions, steps } from './parts.ts';
 
 /** A table together with the rows that one record adds to it. */
 export interface FilledTable {
@@ -40,17 +34,20 @@ export function tablesFor(dates: LeavingDates, withCodes: boolean): readonly Fil
     filled(drugs),
     filled(complications),
     filled(computedValues),
-    ...(withCodes ? [filled(suggestedCodes)] : []),
-    filled(amendments),
+    ...(withCodes ? [filled(suggestedCodes), filled(notCodedFacts), filled(comparedCodes)] : []),
+    {
+      table: amendmentTable,
+      rowsOf: (leaving) => amendmentRows(leaving).map((row) => cellsOf(amendmentTable, row)),
+    },
     { table: followUps, rowsOf: (leaving) => (leaving.kind === 'follow-up' ? [cellsOf(followUps, leaving)] : []) },
+    filled(computedAtVisits),
   ];
 }
 
 function filled<P>(table: PartTable<P>): FilledTable {
   return {
     table,
-    rowsOf: (leaving) =>
-      leaving.kind === 'operation' ? partRows(table, leaving).map((row) => cellsOf(table, row)) : [],
+    rowsOf: (leaving) => partRows(table, leaving).map((row) => cellsOf(table, row)),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Absence } from '@sideport/schemas';
 import type { Vocabulary } from '@sideport/schemas/notation/words.ts';
 import type { LeavingDates } from '../leaving.ts';
 import type { Cell, Column } from '../table.ts';
@@ -15,12 +16,18 @@ export function columnsOf<R>() {
       required: true,
       cell,
     }),
-    /** A word of a closed vocabulary. */
-    term: (name: string, title: string, terms: Vocabulary<string>, cell: Cells<R>): Column<R> => ({
+    /** A word of a closed vocabulary, or one of the words with which the field says why it has no value. */
+    term: (
+      name: string,
+      title: string,
+      terms: Vocabulary<string>,
+      cell: Cells<R>,
+      says: readonly Absence[] = [],
+    ): Column<R> => ({
       name,
       title,
       type: 'string',
-      words: terms.words.map(({ word }) => word),
+      words: [...terms.words.map(({ word }) => word), ...says],
       cell,
     }),
     /** A measured amount; its unit stands in the name as well. */

@@ -1,10 +1,12 @@
+import { recordPlan } from '@sideport/schemas';
 import { sides } from '@sideport/schemas/vocabulary/head.ts';
 import { leakTests, placements } from '@sideport/schemas/vocabulary/outcome.ts';
-import { amount, logmar, word } from '../cell-values.ts';
+import { amount, listed, saidOf, word } from '../cell-values.ts';
 import type { LeavingDates, LeavingFollowUp } from '../leaving.ts';
+import { saidIn } from '../said.ts';
 import type { Table } from '../table.ts';
 import { columnsOf } from './column.ts';
-import { keratometry, meridian, refractionPart } from './eye-values.ts';
+import { keratometry, logmarColumns, meridian, refractionPart } from './eye-values.ts';
 
 const { text, key, term, number, date } = columnsOf<LeavingFollowUp>();
 
@@ -22,12 +24,16 @@ export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
       date('visit', 'Date of the visit', dates, ({ note }) => word(note.date)),
       text('visit', 'Visit', ({ note }) => word(note.visit)),
       text('acuity_uncorrected', 'Uncorrected acuity as written', ({ note }) => note.acuity?.uncorrected?.text),
-      number('acuity_uncorrected_logmar', 'Uncorrected acuity', 'logMAR', ({ note }) =>
-        logmar(note.acuity?.uncorrected),
+      ...logmarColumns<LeavingFollowUp>(
+        'acuity_uncorrected',
+        'Uncorrected acuity',
+        ({ note }) => note.acuity?.uncorrected,
       ),
       text('acuity_corrected', 'Best corrected acuity as written', ({ note }) => note.acuity?.corrected?.text),
-      number('acuity_corrected_logmar', 'Best corrected acuity', 'logMAR', ({ note }) =>
-        logmar(note.acuity?.corrected),
+      ...logmarColumns<LeavingFollowUp>(
+        'acuity_corrected',
+        'Best corrected acuity',
+        ({ note }) => note.acuity?.corrected,
       ),
       number('refraction_sphere_d', 'Refraction: sphere', 'D', (row) => refractionPart(row.note.refraction, 0)),
       number('refraction_cylinder_d', 'Refraction: cylinder', 'D', (row) => refractionPart(row.note.refraction, 1)),
@@ -54,12 +60,16 @@ export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
       term('wound', 'Wound', leakTests, ({ note }) => word(note.wound)),
       term('lens_placed', 'Lens: placement', placements, ({ note }) => word(note.lens?.placed)),
       number('lens_axis_deg', 'Lens: axis found', 'deg', ({ note }) => amount(note.lens?.axis)),
+      text('complications', 'Complications; “none” is said in the note', ({ note }) =>
+        listed(
+          note.complications?.items.map((one) => one.what),
+          saidOf(note.$, 'complications'),
+        ),
+      ),
       text(
-        'complications',
-        'Complications; “none” is said in the note',
-        ({ note }) =>
-          note.complications?.items.map((one) => one.what?.value ?? 'not recorded').join('; ') ??
-          note.$.said['complications']?.word,
+        'said',
+        'Fields that say why they have no value',
+        ({ note }) => saidIn(note, recordPlan('follow-up')).join('; ') || undefined,
       ),
     ],
   };

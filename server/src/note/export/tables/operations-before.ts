@@ -6,11 +6,11 @@ import {
 } from '@sideport/schemas/vocabulary/findings.ts';
 import { eyeOrder, grades, procedures, sexes, sides, statuses, urgencies } from '@sideport/schemas/vocabulary/head.ts';
 import { lensKinds } from '@sideport/schemas/vocabulary/outcome.ts';
-import { amount, logmar, word, words, yesNo } from '../cell-values.ts';
+import { amount, saidOf, word, words, yesNo } from '../cell-values.ts';
 import type { LeavingDates, LeavingOperation } from '../leaving.ts';
 import type { Column } from '../table.ts';
 import { columnsOf } from './column.ts';
-import { keratometry, meridian, refractionPart } from './eye-values.ts';
+import { keratometry, logmarColumns, meridian, refractionPart } from './eye-values.ts';
 
 const { text, key, term, number, integer, yesNo: flag, date } = columnsOf<LeavingOperation>();
 
@@ -43,19 +43,23 @@ export function columnsBefore(dates: LeavingDates): readonly Column<LeavingOpera
     term('surgeon_grade', 'Grade of the surgeon', grades, (row) => word(member(row, 'surgeon')?.grade)),
     text('supervisor_ref', 'Supervisor', (row) => word(member(row, 'supervisor')?.ref)),
     text('cataract', 'Kinds of cataract', ({ note }) =>
-      words(note.diagnosis?.cataract, note.diagnosis?.$.said['cataract']),
+      words(note.diagnosis?.cataract, saidOf(note.diagnosis?.$, 'cataract')),
     ),
     text('cataract_grade', 'Grade', ({ note }) => word(note.diagnosis?.grade)),
     term('cataract_scale', 'Grading scale', gradingScales, ({ note }) => word(note.diagnosis?.scale)),
-    text('comorbidity', 'Ocular comorbidity', ({ note }) => words(note.comorbidity, note.$.said['comorbidity'])),
-    text('difficulty', 'Surgical difficulty', ({ note }) => words(note.difficulty, note.$.said['difficulty'])),
+    text('comorbidity', 'Ocular comorbidity', ({ note }) => words(note.comorbidity, saidOf(note.$, 'comorbidity'))),
+    text('difficulty', 'Surgical difficulty', ({ note }) => words(note.difficulty, saidOf(note.$, 'difficulty'))),
     text('acuity_uncorrected', 'Uncorrected acuity as written', ({ note }) => note.preop?.acuity?.uncorrected?.text),
-    number('acuity_uncorrected_logmar', 'Uncorrected acuity', 'logMAR', ({ note }) =>
-      logmar(note.preop?.acuity?.uncorrected),
+    ...logmarColumns<LeavingOperation>(
+      'acuity_uncorrected',
+      'Uncorrected acuity',
+      ({ note }) => note.preop?.acuity?.uncorrected,
     ),
     text('acuity_corrected', 'Best corrected acuity as written', ({ note }) => note.preop?.acuity?.corrected?.text),
-    number('acuity_corrected_logmar', 'Best corrected acuity', 'logMAR', ({ note }) =>
-      logmar(note.preop?.acuity?.corrected),
+    ...logmarColumns<LeavingOperation>(
+      'acuity_corrected',
+      'Best corrected acuity',
+      ({ note }) => note.preop?.acuity?.corrected,
     ),
     number('refraction_sphere_d', 'Refraction: sphere', 'D', (row) => refractionPart(row.note.preop?.refraction, 0)),
     number('refraction_cylinder_d', 'Refraction: cylinder', 'D', (row) =>
@@ -65,6 +69,9 @@ export function columnsBefore(dates: LeavingDates): readonly Column<LeavingOpera
     number('pressure_mmhg', 'Intraocular pressure', 'mmHg', ({ note }) => amount(note.preop?.pressure)),
     term('biometry_method', 'Method of the biometry', biometryMethods, ({ note }) =>
       word(note.preop?.biometry?.method),
+    ),
+    term('biometry_eye', 'Eye that the print-out of the biometry names', sides, ({ note }) =>
+      word(note.preop?.biometry?.eye),
     ),
     date('biometry', 'Date of the biometry', dates, ({ note }) => word(note.preop?.biometry?.date)),
     number('axial_length_mm', 'Axial length', 'mm', ({ note }) => amount(note.preop?.biometry?.['axial-length'])),
@@ -102,7 +109,13 @@ export function columnsBefore(dates: LeavingDates): readonly Column<LeavingOpera
     number('endothelial_count_per_mm2', 'Endothelial count', '/mm²', ({ note }) =>
       amount(note.preop?.['endothelial-count']),
     ),
-    term('fundus_view', 'View of the fundus', fundusViews, ({ note }) => word(note.preop?.fundus?.view)),
+    term(
+      'fundus_view',
+      'View of the fundus',
+      fundusViews,
+      ({ note }) => word(note.preop?.fundus?.view) ?? saidOf(note.preop?.$, 'fundus'),
+      ['not done'],
+    ),
     text('myopic_maculopathy', 'Myopic maculopathy category', ({ note }) =>
       word(note.preop?.fundus?.['myopic-maculopathy']),
     ),

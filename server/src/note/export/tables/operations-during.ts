@@ -1,4 +1,4 @@
-import { recordPlan, type Field } from '@sideport/schemas';
+import { recordPlan } from '@sideport/schemas';
 import {
   anteriorCapsuleStates,
   leakTests,
@@ -18,10 +18,10 @@ import {
   incisionPlanes,
   nucleusTechniques,
 } from '@sideport/schemas/vocabulary/theatre.ts';
-import { amount, position, whole, word, words, yesNo } from '../cell-values.ts';
+import { amount, listed, position, saidOf, whole, word, words, yesNo } from '../cell-values.ts';
 import type { LeavingOperation } from '../leaving.ts';
 import type { Cell, Column } from '../table.ts';
-import { decimalsOf } from '../written-value.ts';
+import { typedOr } from '../written-value.ts';
 import { saidIn } from '../said.ts';
 import { columnsOf } from './column.ts';
 
@@ -34,20 +34,12 @@ const antibiotic = ({ note }: LeavingOperation) => note.drugs?.items.find((one) 
 function ringDiameter({ note }: LeavingOperation, which: 'free' | 'compressed'): Cell {
   const size = note.ring?.size;
   const value = size?.value[which];
-  return value === undefined ? undefined : decimalsOf(size?.text ?? '').find((typed) => Number(typed) === value);
-}
-
-/** The words of a list of parts; a list that says “none” is that word. */
-function listed(
-  fields: readonly (Field<string> | undefined)[] | undefined,
-  said: { readonly word: string } | undefined,
-): Cell {
-  return fields?.map((field) => field?.value ?? 'not recorded').join('; ') ?? said?.word;
+  return value === undefined ? undefined : typedOr(size?.text, value);
 }
 
 /** A vitrectomy that was not done is said in the section itself. */
 const vitrectomy = ({ note }: LeavingOperation): Cell =>
-  word(note.vitrectomy?.approach) ?? note.$.said['vitrectomy']?.word;
+  word(note.vitrectomy?.approach) ?? saidOf(note.$, 'vitrectomy');
 
 /** What was done, what was found, and what lies in the eye. */
 export const columnsDuring: readonly Column<LeavingOperation>[] = [
@@ -60,21 +52,31 @@ export const columnsDuring: readonly Column<LeavingOperation>[] = [
     amount(mainIncision(row)?.['enlarged-to']),
   ),
   term('incision_plane', 'Main incision: place of the wound', incisionPlanes, (row) => word(mainIncision(row)?.plane)),
-  term('dye', 'Dye', dyes, ({ note }) => word(note.dye)),
+  term('dye', 'Dye', dyes, ({ note }) => word(note.dye) ?? saidOf(note.$, 'dye'), ['none']),
   text('pupil_aids', 'Pupil aids', ({ note }) =>
     listed(
       note['pupil-aid']?.items.map((aid) => aid.kind),
-      note.$.said['pupil-aid'],
+      saidOf(note.$, 'pupil-aid'),
     ),
   ),
-  term('capsulotomy_technique', 'Capsulotomy: technique', capsulotomyTechniques, ({ note }) =>
-    word(note.capsulotomy?.technique),
+  term(
+    'capsulotomy_technique',
+    'Capsulotomy: technique',
+    capsulotomyTechniques,
+    ({ note }) => word(note.capsulotomy?.technique) ?? saidOf(note.$, 'capsulotomy'),
+    ['not done'],
   ),
   number('capsulotomy_diameter_mm', 'Capsulotomy: diameter', 'mm', ({ note }) => amount(note.capsulotomy?.diameter)),
   term('capsulotomy_outcome', 'Capsulotomy: outcome', capsulotomyOutcomes, ({ note }) =>
     word(note.capsulotomy?.outcome),
   ),
-  term('nucleus_technique', 'Nucleus: technique', nucleusTechniques, ({ note }) => word(note.nucleus?.technique)),
+  term(
+    'nucleus_technique',
+    'Nucleus: technique',
+    nucleusTechniques,
+    ({ note }) => word(note.nucleus?.technique) ?? saidOf(note.$, 'nucleus'),
+    ['not done'],
+  ),
   number('ultrasound_time_s', 'Ultrasound time', 's', ({ note }) => amount(note.nucleus?.['ultrasound-time'])),
   number('mean_power_percent', 'Mean ultrasound power', '%', ({ note }) => amount(note.nucleus?.['mean-power'])),
   number('dissipated_energy_as_shown', 'Dissipated energy as the machine shows it', '1', ({ note }) =>
@@ -118,13 +120,23 @@ export const columnsDuring: readonly Column<LeavingOperation>[] = [
   text('lens_expiry', 'Lens: expiry', ({ note }) => word(note.lens?.expiry)),
   text('lens_udi', 'Lens: scanned identifier', ({ note }) => word(note.lens?.udi)),
   term('lens_placed', 'Lens: placement', placements, ({ note }) => word(note.lens?.placed)),
-  text('antibiotic', 'Antibiotic at the end', (row) => word(antibiotic(row)?.drug)),
-  term('leak_test', 'Leak test', leakTests, ({ note }) => word(note.closure?.['leak-test'])),
+  text(
+    'antibiotic',
+    'Antibiotic at the end; “none” where the note says that no drugs were given',
+    (row) => word(antibiotic(row)?.drug) ?? saidOf(row.note.$, 'drugs'),
+  ),
+  term(
+    'leak_test',
+    'Leak test',
+    leakTests,
+    ({ note }) => word(note.closure?.['leak-test']) ?? saidOf(note.closure?.$, 'leak-test'),
+    ['not done'],
+  ),
   number('end_pressure_mmhg', 'Pressure at the end', 'mmHg', ({ note }) => amount(note.closure?.pressure)),
   text('complications', 'Complications; “none” is said in the note', ({ note }) =>
     listed(
       note.complications?.items.map((one) => one.what),
-      note.$.said['complications'],
+      saidOf(note.$, 'complications'),
     ),
   ),
   text(
