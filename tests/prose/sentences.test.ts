@@ -5,6 +5,7 @@ import {
   difficulties,
   peripheryFindings,
 } from '@sideport/schemas/vocabulary/findings.ts';
+import { extraProcedures } from '@sideport/schemas/vocabulary/head.ts';
 import {
   complicationKinds,
   placements,
@@ -170,6 +171,33 @@ describe('a sentence of an operation', () => {
       'after-care:\n  drops:\n    - kind: steroid\n      regimen: 4 times a day for 4 weeks\n  shield: no',
       'Drops: steroid drops 4 times a day for 4 weeks. The eye was not covered with a shield.',
     ],
+    [
+      'capsule-state:\n  zonule: ruptured\n  vitreous: prolapsed\n  before: [zonule, vitreous]',
+      'The zonule was ruptured. The vitreous prolapsed. Already so before the operation: the zonule and the vitreous.',
+    ],
+    ['capsule-state:\n  anterior: cut on purpose', 'After this the anterior capsule was cut on purpose.'],
+    [
+      'explanted-lens:\n  maker: Halden Optics\n  model: HX-1\n  power: +9.0 D\n  serial: 0040711407\n  reason: refractive surprise\n  text: cut in two',
+      'A Halden Optics HX-1 lens of +9.0 D (serial number 0040711407) was taken out of the eye; reason: refractive surprise. Cut in two.',
+    ],
+    [
+      'extra-procedures:\n  - what: goniotomy\n    reason: pressure\n    text: over 120 degrees\n  - what: other',
+      'Also done: goniotomy; reason: pressure. Over 120 degrees. Also done: a procedure that is not named here.',
+    ],
+    ['extra-procedures: none', 'Nothing else was done in the same sitting.'],
+    ['eye: left\ndiagnosis:\n  eye: right\n  cataract: nuclear', 'Nuclear cataract of the right eye.'],
+    ['eye: left\nplan:\n  eye: right', 'The side on the operating list was right.'],
+    ['eye: left\nplan:\n  eye: left\n  text: none', 'None.'],
+    [
+      'eye: left\npreop:\n  biometry:\n    eye: right\n    axial-length: 23.5 mm',
+      'Biometry of the right eye gave an axial length of 23.5 mm.',
+    ],
+    ['preop:\n  fellow-eye: not done', 'The fellow eye was not measured.'],
+    ['anaesthesia:\n  drug: lidocaine 2 %', 'Anaesthesia with lidocaine 2 % was given.'],
+    [
+      'capsule-state:\n  zonule-extent: 2 clock hours\n  zonule-at: 315°',
+      'A defect of the zonule lay over 2 clock hours, the middle at 315°.',
+    ],
   ])('%j', (lines, sentence) => expect(said(operation(lines))).toBe(sentence));
 });
 
@@ -224,6 +252,11 @@ describe('a sentence of a visit', () => {
       "The lens lay in the capsular bag. Its optic lay 0.3 mm to the 3 o'clock side of the centre of the pupil.",
     ],
     [
+      'refraction: -0.50\nvertex-distance: 12 mm\nkeratometry:\n  k1: 43.25 D @ 5\n  k2: 44.50 D @ 95\n  index: 1.3375\n  method: automated\nlens:\n  power: +5.5 D',
+      'The refraction was -0.50 (vertex distance 12 mm). The automated keratometry was 43.25 D @ 5 and 44.50 D @ 95 (index 1.3375). Power of the lens: +5.5 D.',
+    ],
+    ['dictation: as spoken\nfree-text: a remark', 'a remark as spoken'],
+    [
       'keratometry: not done\nfundus:\n  periphery: not done',
       'Keratometry was not done. The periphery was not examined.',
     ],
@@ -271,6 +304,7 @@ describe('words', () => {
       posteriorCapsuleStates,
       ringKinds,
       stages,
+      extraProcedures,
     ];
     for (const [term, kept] of Object.entries(SAYS_MORE)) {
       for (const synonym of kept) {

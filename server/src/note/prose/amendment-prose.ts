@@ -1,5 +1,6 @@
 import type { Amendment, Operation } from '@sideport/schemas';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
+import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
 import { capital, join, longInstant } from './english.ts';
@@ -32,7 +33,7 @@ export function amendmentProse(note: Amendment, unread: number, amended: Operati
       { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
       { label: 'Note', text: tidy(note.id) ?? 'no id recorded' },
     ],
-    sections: [amendmentSection([note], changes)],
+    sections: [amendmentSection([note], changes), ...closingSections(note, tidy)],
     signatures: signatureLines(note.signed, tidy),
     cautions: CAUTIONS,
   };

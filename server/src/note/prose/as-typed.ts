@@ -30,6 +30,12 @@ export const SAYS_MORE: Readonly<Record<string, readonly string[]>> = {
   uveitis: ['iritis', 'prolonged inflammation', 'rebound uveitis', 'rebound inflammation'],
   torn: ['torn, vitreous face intact'],
   'tension ring with eyelet': ['sutured tension ring'],
+  'drainage device': ['tube', 'aqueous shunt'],
+  'angle surgery': ['goniotomy', 'trabecular bypass', 'trabeculotomy', 'goniosynechialysis'],
+  'corneal graft': ['penetrating keratoplasty', 'endothelial keratoplasty', 'lamellar keratoplasty'],
+  'iris repair': ['pupilloplasty', 'iris suture'],
+  'posterior capsulotomy on purpose': ['posterior capsulorhexis'],
+  'laser-assisted steps': ['femtosecond laser'],
   'scleral fixation': ['sutured to the sclera'],
 };
 

@@ -1,10 +1,12 @@
 import type { FollowUp } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
 import { complicationName, terms } from './as-typed.ts';
+import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
 import { reviewsWords } from './due.ts';
 import { acuityWords, and, capital, join, longDate, offsetWords } from './english.ts';
+import { keratometryWords, refractionWords } from './measurements.ts';
 import { MORE_VALUES, recordedLines } from './recorded-values.ts';
 import { placePhrase } from './places.ts';
 import { Passage, tidyFor, type Tidy } from './passage.ts';
@@ -40,17 +42,7 @@ export function followUpProse(note: FollowUp, computed: ComputedNote, unread: nu
         computed: [],
         amended: [],
       },
-      ...(note['free-text']
-        ? [
-            {
-              id: 'free-text',
-              heading: 'Further remarks',
-              paragraphs: [tidy(note['free-text']) ?? ''],
-              computed: [],
-              amended: [],
-            },
-          ]
-        : []),
+      ...closingSections(note, tidy),
     ],
     signatures: signatureLines(note.signed, tidy),
     cautions: [...CAUTIONS, ...(computed.values.length > 0 ? [MORE_VALUES] : [])],
@@ -66,9 +58,9 @@ function examination(note: FollowUp, tidy: Tidy): Passage {
     acuity?.pinhole && `${acuityWords(acuity.pinhole, tidy(acuity.pinhole))} through a pinhole`,
   ].filter((part) => part !== undefined);
   passage.say(acuities.length > 0 ? `The acuity was ${and(acuities)}` : undefined);
-  passage.say(note.refraction && `The refraction was ${tidy(note.refraction)}`);
-  const k = and([tidy(keratometry?.k1), tidy(keratometry?.k2)]);
-  passage.say(k === '' ? undefined : `The keratometry was ${k}`);
+  passage.say(refractionWords(note.refraction, note['vertex-distance'], tidy));
+  const measured = keratometryWords({ ...keratometry, 'keratometry-method': keratometry?.method }, 'was', tidy);
+  passage.say(measured && `The ${measured}`);
   if (note.$.said['keratometry']?.word === 'not done') passage.say('Keratometry was not done');
   passage.say(note.pressure && `The intraocular pressure was ${tidy(note.pressure)}`);
   passage.say(note.cornea && `Cornea: ${tidy(note.cornea)}`);
@@ -84,6 +76,7 @@ function examination(note: FollowUp, tidy: Tidy): Passage {
         ? 'It was centred'
         : `Its optic lay ${offsetWords(tidy(offset))} of the centre of the pupil`),
   );
+  passage.say(lens?.power && `Power of the lens: ${tidy(lens.power)}`);
   passage.say(lens?.axis && `Its marks were found at ${tidy(lens.axis)}`);
   passage.say(note.capsule && `Posterior capsule: ${note.capsule.value}`);
   if (note.$.said['fundus']?.word === 'not done') passage.say('The fundus was not examined');

@@ -1,6 +1,7 @@
 import { recordPlan, type Amendment, type Operation } from '@sideport/schemas';
 import type { ComputedNote, ComputedValue } from '../computing/computed.ts';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
+import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { Fact, ProseDocument, ProseSection } from './document.ts';
 import { join, longDate } from './english.ts';
@@ -61,7 +62,7 @@ const SECTIONS: readonly SectionMaker[] = [
   {
     id: 'implant',
     heading: 'Lens and closure',
-    keys: ['ring', 'lens', 'drugs', 'antibiotic-withheld', 'closure'],
+    keys: ['explanted-lens', 'ring', 'lens', 'extra-procedures', 'drugs', 'antibiotic-withheld', 'closure'],
     passage: implantPassage,
   },
   {
@@ -120,9 +121,7 @@ export function operationProse(note: Operation, { computed, amendments, unread }
     facts: [...headFacts(note, tidy), ...computedFacts(computed.values)],
     sections: [
       ...sections,
-      ...wordsSection('free-text', 'Further remarks', tidy(note['free-text'])),
-      ...wordsSection('dictation', 'Dictation, as it was spoken', tidy(note.dictation)),
-      ...codesSection(note, tidy),
+      ...closingSections(note, tidy),
       ...(amendments.length > 0 ? [amendmentSection(amendments, elsewhere)] : []),
     ],
     signatures: signatureLines(note.signed, tidy),
@@ -172,26 +171,4 @@ function computedFacts(values: readonly ComputedValue[]): readonly Fact[] {
     label: `${name} (computed)`,
     text: join([text, ...cautions], '. '),
   }));
-}
-
-function wordsSection(id: string, heading: string, text: string | undefined): readonly ProseSection[] {
-  if (text === undefined) return [];
-  const paragraphs = text.split(/\n\s*\n/u).map((paragraph) => paragraph.trim());
-  return [{ id, heading, paragraphs: paragraphs.filter((paragraph) => paragraph !== ''), computed: [], amended: [] }];
-}
-
-function codesSection(note: Operation, tidy: Tidy): readonly ProseSection[] {
-  const codes =
-    note.codes?.items.map((one) => join([one.system?.value, tidy(one.code), one.reason && `(${tidy(one.reason)})`])) ??
-    [];
-  if (codes.length === 0) return [];
-  return [
-    {
-      id: 'codes',
-      heading: 'Codes chosen by the coder',
-      paragraphs: [`${codes.join('; ')}.`],
-      computed: [],
-      amended: [],
-    },
-  ];
 }

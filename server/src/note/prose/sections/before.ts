@@ -1,6 +1,7 @@
 import type { Operation } from '@sideport/schemas';
 import { terms } from '../as-typed.ts';
 import { acuityWords, and, join, longDate } from '../english.ts';
+import { keratometryWords, refractionWords } from '../measurements.ts';
 import { Passage, type Tidy } from '../passage.ts';
 
 type Preop = NonNullable<Operation['preop']>;
@@ -12,16 +13,16 @@ export function beforePassage(note: Operation, tidy: Tidy): Passage {
   const biometry = preop?.biometry;
   if (preop) {
     passage.say(acuities(preop, tidy));
-    if (preop.refraction) {
-      const vertex = preop['vertex-distance'] && ` (vertex distance ${tidy(preop['vertex-distance'])})`;
-      passage.say(`The refraction was ${tidy(preop.refraction)}${vertex ?? ''}`);
-    }
+    passage.say(refractionWords(preop.refraction, preop['vertex-distance'], tidy));
     passage.say(preop.pressure && `The intraocular pressure was ${tidy(preop.pressure)}`);
-    passage.say(biometryWords(preop, tidy));
+    passage.say(biometryWords(note, preop, tidy));
     passage.say(preop.pupil && `The pupil dilated to ${tidy(preop.pupil)}`);
     passage.say(preop['endothelial-count'] && `The endothelial count was ${tidy(preop['endothelial-count'])}`);
     fundus(preop, tidy, passage);
     passage.say(fellowEye(preop, tidy));
+    const fellowSaid = preop.$.said['fellow-eye']?.word;
+    if (fellowSaid === 'not done') passage.say('The fellow eye was not measured');
+    if (fellowSaid === 'not applicable') passage.say('Fellow eye: not applicable');
     const subjects = preop.counselling?.items.map((subject) => tidy(subject)) ?? [];
     if (subjects.length > 0) passage.say(`The patient was told of: ${subjects.join('; ')}`);
     if (preop.$.said['counselling']?.word === 'none') passage.say('Counselling: none');
@@ -45,16 +46,11 @@ function acuities({ acuity }: Preop, tidy: Tidy): string | undefined {
   return parts.length === 0 ? undefined : `The acuity was ${and(parts)}`;
 }
 
-function biometryWords({ biometry }: Preop, tidy: Tidy): string | undefined {
+function biometryWords({ eye }: Operation, { biometry }: Preop, tidy: Tidy): string | undefined {
   if (!biometry) return undefined;
-  const keratometry = and([tidy(biometry.k1), tidy(biometry.k2)]);
-  const index = biometry.index ? ` (index ${tidy(biometry.index)})` : '';
-  const how = biometry['keratometry-method']?.value;
-  const method =
-    how === undefined ? 'keratometry' : how === 'tomography' ? 'keratometry by tomography' : `${how} keratometry`;
   const values = [
     biometry['axial-length'] && `an axial length of ${tidy(biometry['axial-length'])}`,
-    keratometry === '' ? undefined : `${method} of ${keratometry}${index}`,
+    keratometryWords(biometry, 'of', tidy),
     biometry['chamber-depth'] && `an anterior chamber depth of ${tidy(biometry['chamber-depth'])}`,
     biometry['lens-thickness'] && `a lens thickness of ${tidy(biometry['lens-thickness'])}`,
     biometry['white-to-white'] && `a white to white of ${tidy(biometry['white-to-white'])}`,
@@ -63,6 +59,7 @@ function biometryWords({ biometry }: Preop, tidy: Tidy): string | undefined {
   if (values.length === 0) return undefined;
   return join([
     biometry.method ? `${biometry.method.value} biometry` : 'biometry',
+    biometry.eye && biometry.eye.value !== eye?.value && `of the ${biometry.eye.value} eye`,
     biometry.date && `of ${longDate(biometry.date.value)}`,
     biometry.device && `(${tidy(biometry.device)})`,
     `gave ${and(values)}`,

@@ -26,6 +26,8 @@ export function capsuleWords(note: Operation, tidy: Tidy, passage: Passage, afte
     passage.say(
       state['vitreous-in-wound'].value ? 'Vitreous was left in a wound at the end' : 'No vitreous was left in a wound',
     );
+  const before = state.before?.items.map(({ value }) => `the ${value}`) ?? [];
+  passage.say(before.length > 0 ? `Already so before the operation: ${and(before)}` : undefined);
   passage.say(tidy(state.text));
 }
 
@@ -44,10 +46,10 @@ const bracketed = (state: string): string => state.replace(/, (.+)$/u, ' ($1)');
 /** `ruptured over 3 clock hours, the middle at 315°`. */
 function zonuleWords(state: State, tidy: Tidy): string | undefined {
   const { zonule, 'zonule-extent': extent, 'zonule-at': middle } = state;
-  if (!zonule) return undefined;
+  if (!zonule && !extent && !middle) return undefined;
   const hours = extent && `over ${extent.value.amount === 1 ? '1 clock hour' : tidy(extent)}`;
   const place = where(middle);
-  const was = join([`The zonule was ${zonule.value}`, hours]);
+  const was = join([zonule ? `The zonule was ${zonule.value}` : 'A defect of the zonule lay', hours]);
   if (place === undefined) return was;
   return extent !== undefined && middle?.value.kind !== 'word' ? `${was}, the middle ${place}` : `${was} ${place}`;
 }

@@ -9,7 +9,9 @@ export function diagnosisPassage(note: Operation, tidy: Tidy): Passage {
   const { diagnosis, patient } = note;
   const kinds = diagnosis?.cataract?.items ?? [];
   const grade = join([diagnosis?.scale?.value, diagnosis?.grade && `grade ${tidy(diagnosis.grade)}`]);
-  passage.say(kinds.length > 0 ? join([diagnosisWords(kinds, note.eye?.value), grade], ', ') : undefined);
+  passage.say(
+    kinds.length > 0 ? join([diagnosisWords(kinds, (diagnosis?.eye ?? note.eye)?.value), grade], ', ') : undefined,
+  );
   passage.say(tidy(diagnosis?.text));
   const after = diagnosis?.['post-operative']?.items ?? [];
   passage.say(after.length > 0 ? `Post-operative diagnosis: ${diagnosisWords(after, undefined)}` : undefined);

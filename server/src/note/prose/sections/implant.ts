@@ -2,17 +2,20 @@ import type { Operation } from '@sideport/schemas';
 import { and, join, longDate, offsetWords, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 import { placePhrase } from '../places.ts';
+import { explantedSentences, extraSentences } from './beside.ts';
 import { closureSentences } from './closure.ts';
 import { ringWords } from './ring.ts';
 
 type Lens = NonNullable<Operation['lens']>;
 
-/** Ring, lens, drugs at the end, and the closure of the wounds. */
+/** The lens taken out, ring, lens, what else was done, drugs at the end, and the closure of the wounds. */
 export function implantPassage(note: Operation, tidy: Tidy): Passage {
   const passage = new Passage();
   const { lens, closure } = note;
+  explantedSentences(note, tidy, passage);
   passage.say(ringWords(note, tidy));
   if (lens) lensSentences(lens, tidy, passage);
+  extraSentences(note, tidy, passage);
   const drugs =
     note.drugs?.items.map((one) =>
       join([
@@ -29,6 +32,7 @@ export function implantPassage(note: Operation, tidy: Tidy): Passage {
   );
   if (closure) closureSentences(note, tidy, passage);
   passage.need('whether a tension ring was used', note.ring?.used);
+  if (note.procedure?.value === 'lens exchange') passage.need('the lens taken out', note['explanted-lens']);
   passage.need('the lens, or that none was implanted', lens?.placed, lens?.power);
   if (lens && lens.placed?.value !== 'none') {
     passage.need('power of the lens', lens.power);

@@ -41,12 +41,12 @@ export function openingPassage(note: Operation, tidy: Tidy): Passage {
 
 function anaesthesia({ anaesthesia: given }: Operation, tidy: Tidy): string | undefined {
   const kinds = given?.kinds?.items.map((kind) => kind.value) ?? [];
-  if (!given || kinds.length === 0) return undefined;
+  if (!given || (kinds.length === 0 && !given.drug && !given.volume && !given['given-by'])) return undefined;
   const blocks = kinds.filter((kind) => kind !== 'sedation');
   const parts = [blocks.length > 0 && `${and(blocks)} anaesthesia`, blocks.length < kinds.length && 'sedation'];
   const words = parts.filter((part) => part !== false);
   return join([
-    and(words),
+    and(words) || 'anaesthesia',
     given.drug && `with ${tidy(given.drug)}`,
     given.volume && `(${tidy(given.volume)})`,
     words.length > 1 ? 'were given' : 'was given',

@@ -11,6 +11,10 @@ export function planPassage(note: Operation, tidy: Tidy): Passage {
   const plan = note.plan;
   const is = note.status?.value === 'planned' ? 'is' : 'was';
   if (plan) {
+    const listed = plan.eye?.value;
+    passage.say(
+      listed !== undefined && listed !== note.eye?.value ? `The side on the operating list ${is} ${listed}` : undefined,
+    );
     passage.say(plan.target && `The target refraction ${is} ${tidy(plan.target)}`);
     passage.say(choice(plan, tidy, is));
     passage.say(plan.lens && `Planned lens: ${lensWords(plan.lens, tidy)}`);
