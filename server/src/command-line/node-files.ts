@@ -27,8 +27,13 @@ export const nodeFiles: Files = {
       return writerOf(openSync(file, 'w'));
     }),
   kind: (path) => {
-    const stat = statSync(path, { throwIfNoEntry: false });
-    return stat === undefined ? null : stat.isDirectory() ? 'folder' : 'file';
+    try {
+      return statSync(path).isDirectory() ? 'folder' : 'file';
+    } catch (error) {
+      // Nothing is there, and nothing below a file.
+      if (codeOf(error) === 'ENOENT' || codeOf(error) === 'ENOTDIR') return null;
+      throw error;
+    }
   },
   list: (folder) =>
     plainly(() =>
@@ -78,7 +83,8 @@ function plainly<T>(work: () => T): T {
   try {
     return work();
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    throw new FileProblem(reasons[code] ?? 'the system refused it', { cause: error });
+    throw new FileProblem(reasons[codeOf(error)] ?? 'the system refused it', { cause: error });
   }
 }
+
+const codeOf = (error: unknown): string => (error instanceof Error && 'code' in error ? String(error.code) : '');
