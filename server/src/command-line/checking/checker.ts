@@ -1,4 +1,5 @@
 import { detached } from '../../note/detached.ts';
+import { emptyFile } from '../../note/reading/empty-file.ts';
 import { readNote } from '../../note/reading/read-note.ts';
 import { remarksOf } from '../../note/review.ts';
 import type { ReportedNote } from '../../note/reports/report-input.ts';
@@ -112,6 +113,7 @@ export class LocalChecker implements Checker {
         const remarks = remarksOf(reading, { file: input.file });
         return { note: kept(reportOf(input.file, reading, remarks, null)), hash, opened: NONE };
       }
+      if (text === '') return { note: reportOf(input.file, readNote(text), [emptyFile()], null), hash, opened: NONE };
       const reading = readNote(text);
       const surroundings = this.#sets.around(input, reading);
       const opened = new Map<string, string>();
