@@ -1,4 +1,4 @@
-import { fails, sortReport } from '../../note/reports/report-input.ts';
+import { fails, forSharedLog, sortReport } from '../../note/reports/report-input.ts';
 import { checkFormats } from '../check-formats.ts';
 import type { Outcome } from '../checking/check-many.ts';
 import { checkInputs, readJobs } from '../checking/check-inputs.ts';
@@ -38,6 +38,10 @@ export const check = defineCommand({
     },
     shard: { kind: 'text', value: 'I/N', about: 'only this part of the notes, such as 2/4' },
     merge: { kind: 'flag', about: 'PATHs are JSON reports, for instance of all shards; puts them together' },
+    mask: {
+      kind: 'flag',
+      about: 'masks what could name a person in text and json, for logs that others read; the other formats always do',
+    },
     jobs: { kind: 'text', value: 'N', about: 'how many threads check (usual: as many as help)' },
     'no-cache': { kind: 'flag', about: 'checks every note anew and keeps nothing for the next time' },
   },
@@ -51,7 +55,7 @@ export const check = defineCommand({
       : await checkPaths(paths, values, shard, world);
     const failOn = values['fail-on'];
     const format = checkFormats.find(({ name }) => name === values.format) ?? checkFormats[0];
-    const report = await format.write(sortReport(notes), {
+    const report = await format.write(values.mask ? forSharedLog(notes) : sortReport(notes), {
       failOn,
       shard,
       // Asked only when there is something to say.
