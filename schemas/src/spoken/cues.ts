@@ -6,6 +6,8 @@ export interface Cue {
   readonly withdraws?: boolean;
   /** Takes back what was said of the thing that is named next: "forget the ring". */
   readonly names?: boolean;
+  /** Corrects backwards when it ends a part of the sentence: "three eighty, three ninety rather". */
+  readonly after?: boolean;
   /** Comes back to something said before: "earlier I said two point two, it was two point four". */
   readonly recalls?: boolean;
 }
@@ -24,7 +26,11 @@ export const cues: readonly Cue[] = [
   {
     strength: 'strong',
     names: true,
-    said: ['(scratch|scrub|delete|strike|scrap|cancel|ignore|forget|disregard|erase) [about] the [bit about] [the]'],
+    said: [
+      '(scratch|scrub|delete|strike|scrap|cancel|ignore|forget|disregard|erase) [about] the [bit about] [the]',
+      '(scratch|scrub|delete|strike|scrap|cancel|ignore|forget|disregard|erase) what i [have] said about [the]',
+      '(let me|i will|i should|id like to|i want to|please) (change|correct|amend|alter) the',
+    ],
   },
   {
     strength: 'strong',
@@ -33,10 +39,13 @@ export const cues: readonly Cue[] = [
       '[(earlier|before|previously|above|at the (start|beginning)|one thing|in the preoperative part)] (i|we) [(have|had)] [(earlier|before|previously)] (said|dictated|told you|called it|mentioned|gave) [(a|an|the)]',
     ],
   },
+  { strength: 'strong', after: true, said: ['[no] i (meant|mean) [to say]', '[or] rather'] },
   {
     strength: 'strong',
     said: [
       'correction',
+      '(no wait|wait no|no hang on|hang on no|no hold on|hold on no|oh no|no no wait)',
+      '[no] i am told [(it|that it) (is|was)]',
       '[no] (make|change) (that|it) [(to|a|an)]',
       '(i|let me|ill|i should) correct (that|myself)',
       '(correct|amend|change) [(that|it|this)] to',
@@ -49,8 +58,6 @@ export const cues: readonly Cue[] = [
       'should (read|have been)',
       'i beg your pardon',
       'beg [your] pardon',
-      '[no] i (meant|mean) [to say]',
-      '[or] rather',
       '[no] i tell a lie',
       'that is wrong',
       '(thats|that) wrong',
@@ -81,6 +88,7 @@ export const cues: readonly Cue[] = [
       'no no',
       'in fact',
       'instead',
+      '(let us|lets|let me) say',
       '(wrong|better|say|read|or better)',
       'hmm no',
     ],
@@ -89,6 +97,7 @@ export const cues: readonly Cue[] = [
 
 /** Words before a fact that deny it. */
 export const denialsBefore: readonly string[] = [
+  '(not|never) (quite|entirely|perfectly|fully|really)',
   '(no|without|nil|not|never|neither|nor|zero)',
   'no (evidence|sign|signs|suggestion|indication|question|hint) of [any]',
   'without (any|evidence of|the need for|need for|using|use of)',
@@ -112,6 +121,10 @@ const undone =
 
 /** Words after a fact that deny it. */
 export const denialsAfter: readonly string[] = [
+  '[that] (i|we) [(deliberately|intentionally|purposely)] (did not|didnt) (do|use|perform|make|place|put in|need)',
+  '(i|we) did without',
+  'there (was|were) none',
+  '[,] none (given|used|needed|required|placed|seen|done|made)',
   `(was|were|is) (therefore|thus|also|certainly|fortunately|luckily|happily|however|so) not ${undone}`,
   '[$was] looked for [(and|but)] [$was] not (found|seen|there)',
   'there (was|were) no (sign|signs|evidence|trace|hint)',
@@ -127,6 +140,8 @@ export const denialsAfter: readonly string[] = [
 
 /** Words after a fact that leave open whether it happened. */
 export const doubtsAfter: readonly string[] = [
+  '(was|were) [(from|of)] (the|another) (patient before|previous patient|last patient|other patient|case before|previous case)',
+  '$was (drawn up|prepared|opened|got ready|made ready)',
   '(only if|provided that|as long as)',
   '[$was] [(initially|at first|briefly)] (suspected|queried|feared|considered|discussed|possible|questioned|threatened|thought likely|planned|ruled out|excluded)',
   '(cannot|could not) be excluded',

@@ -10,7 +10,7 @@ export interface Elsewhere {
   readonly until?: readonly string[];
 }
 
-const back = ['but', 'instead', 'however', 'so', 'put', 'used', 'now', 'today'];
+const back = ['but', 'instead', 'however', 'so', 'put', 'used', 'now', 'today', 'changed'];
 
 export const elsewhere: readonly Elsewhere[] = [
   {
@@ -26,6 +26,8 @@ export const elsewhere: readonly Elsewhere[] = [
     said: [
       '(we|i) [had] [(originally|initially|first)] (planned|intended|meant) [(on|for|to use)] [(a|an|the)]',
       '(had been|was|were) [(originally|initially)] (planned|intended|meant|supposed) to be [(a|an|the)]',
+      '(meant|intended) to',
+      '[(review|follow up|first review)] (was|were) to (be|have been) [(at|in|after)]',
       'the plan [on paper] (was|had been) [(for|to use)] [(a|an|the)]',
       '(we|i) had (asked for|ordered|chosen|requested)',
     ],

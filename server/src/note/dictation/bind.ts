@@ -1,10 +1,11 @@
 import type { SpokenField } from '@sideport/schemas/spoken/phrase.ts';
-import { writeAmount, type Claim } from './claims.ts';
+import { accepts, writeAmount, type Claim } from './claims.ts';
 import { Context } from './context.ts';
 import { Corrections } from './corrections.ts';
 import { ElsewhereTold } from './elsewhere.ts';
+import { completedNumber } from './partial-number.ts';
 import { polarities, type Polarity } from './polarity.ts';
-import { guessed, partOf, rankAmounts } from './rank-amounts.ts';
+import { guessed, partOf, rankAmounts, type RankedField } from './rank-amounts.ts';
 import { chooseBound, isBound, partOfValue, valuedOf, type Valued } from './rank-words.ts';
 import type { Item } from './scan.ts';
 import type { Amount } from './spoken-amounts.ts';
@@ -57,6 +58,7 @@ class Binder {
 
   run(): Bound {
     this.#context.items.forEach((item, index) => this.#take(item, index));
+    this.#corrections.finish();
     return { claims: this.#context.claims.map(({ claim }) => claim), used: this.#used };
   }
 
@@ -98,14 +100,19 @@ class Binder {
     const replaced = this.#corrections.replacedBy(index);
     const before = replaced === undefined ? undefined : this.#context.items[replaced];
     const unit = spoken.unit ?? before?.amount?.unit;
-    const whole = { ...spoken, unit };
+    const completed = before?.amount === undefined ? undefined : completedNumber(before.amount, spoken);
+    const whole = { ...spoken, ...completed, unit };
     const ranked = rankAmounts(this.#context, whole, index, replaced);
-    const best = this.#corrections.sister(whole, index) ?? ranked[0];
-    if (best === undefined) return;
+    const best = this.#corrections.sister(whole, index) ?? this.#doubled(whole, index, ranked[0]) ?? ranked[0];
+    if (best === undefined) {
+      this.#doubtCutOff(spoken, index);
+      return;
+    }
     const rival = ranked.find(({ of }) => of.field !== best.of.field);
     const guess = best.score <= guessed;
     const unsure =
       guess ||
+      completed !== undefined ||
       this.#maybeDigit(item, spoken) ||
       this.#maybeCount(index, spoken, best.of.field) ||
       this.#maybeSecond(item) ||
@@ -128,6 +135,29 @@ class Binder {
     const word = this.#context.wordBefore(item);
     const right = open !== undefined && items[open.index]!.to >= item.from - 1;
     return spoken.unit === undefined && right && spoken.value >= 10 && spoken.value < 100 && misheardNumbers.has(word);
+  }
+
+  /** "Flow thirty. Five bottle height ninety": a digit that belongs to nothing may have been cut off the number before it. */
+  #doubtCutOff({ value, unit }: Amount, index: number): void {
+    const before = this.#context.items[index - 1]?.amount;
+    if (before === undefined || before.unit !== undefined || unit !== undefined || value >= 10) return;
+    const gap = this.#context.gap(index - 1, index);
+    if (before.value % 10 !== 0 || gap.content > 0 || gap.plain.length > 0) return;
+    for (const { claim, index: at } of this.#context.claims) if (at === index - 1) claim.open = true;
+  }
+
+  /** "Phaco time forty, forty two seconds": two numbers for one field, of which neither is clearly meant. */
+  #doubled(amount: Amount, index: number, best: RankedField | undefined): RankedField | undefined {
+    const before = this.#context.items[index - 1];
+    if (before?.amount === undefined || before.amount.unit !== undefined || (best?.score ?? 0) > 3) return undefined;
+    const gap = this.#context.gap(index - 1, index);
+    if (gap.content > 0 || gap.plain.length > 0 || gap.sentences > 0 || gap.parts !== 1) return undefined;
+    const claim = this.#context.claims.find((entry) => entry.index === index - 1)?.claim;
+    if (claim === undefined || claim.field.several === true) return undefined;
+    const of = (this.#context.table.amountsIn.get(amount.unit ?? '') ?? []).find(
+      (one) => one.field === claim.field && accepts(one.amount, amount, { named: true, afterAt: false }),
+    );
+    return of === undefined ? undefined : { of, score: 4, heard: false };
   }
 
   /** "At to and eleven o'clock": a number before this one may have been misheard. */
@@ -199,6 +229,11 @@ class Binder {
       return;
     }
     const { field, value } = one;
+    if (polarity?.sense === 'denied' && this.#corrections.takesBack(field, value.value, index)) {
+      this.#used.add(index);
+      for (const by of polarity.by) this.#used.add(by);
+      return;
+    }
     const deniedAs = polarity?.sense === 'denied' ? value.deniedAs : undefined;
     if (polarity?.sense === 'denied' && value.denied === undefined && deniedAs === undefined) {
       this.#claim(index, field, { ...common, value: value.value, denied: true, open: true });

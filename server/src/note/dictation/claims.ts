@@ -24,7 +24,7 @@ export interface Claim {
   /** Could belong to another field as well. */
   readonly unsure: boolean;
   /** Left open by the words around it ("risk of …"): never a value. */
-  readonly open: boolean;
+  open: boolean;
   /** Given by the same words as another claim, which is the one to look at. */
   readonly besides: boolean;
   /** Gives way to any other value of the field, and is then kept as these words in the free text. */

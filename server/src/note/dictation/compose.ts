@@ -59,6 +59,10 @@ class Writer {
     const ordered = settled
       .filter(({ claim }) => !(claim.open && claim.denied))
       .toSorted((a, b) => a.claim.start - b.claim.start);
+    // What can be written takes the first places of its list; what is left open comes behind it.
+    for (const { claim, state } of ordered)
+      if (state !== 'unresolved' && claim.field.counts !== true && !repeated.test(claim.path))
+        notePath(claim.path, this.#positions);
     const groups = new Map<string, Settled[]>();
     for (const one of ordered)
       if (isPart(one)) groups.set(one.claim.path, [...(groups.get(one.claim.path) ?? []), one]);

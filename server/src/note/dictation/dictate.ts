@@ -3,6 +3,7 @@ import { withNote } from './agreement.ts';
 import { bind } from './bind.ts';
 import type { Claim } from './claims.ts';
 import { compose } from './compose.ts';
+import { mendedTokens } from './mended-tokens.ts';
 import { nearMisses } from './near-miss.ts';
 import { NoteView } from './note-view.ts';
 import type { DictationResult } from './result.ts';
@@ -33,7 +34,7 @@ let last: Understood | undefined;
 
 function understand(text: string): Understood {
   const spoken = table();
-  const tokens = tokensOf(text);
+  const tokens = mendedTokens(tokensOf(text));
   const items = nearMisses(scan(tokens, spoken), tokens, spoken);
   const bound = bind(items, tokens, spoken);
   const claims = withShared(bound.claims, tokens);

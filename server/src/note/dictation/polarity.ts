@@ -77,14 +77,26 @@ function polarityOf(items: readonly Item[], tokens: readonly Token[], index: num
   return isComplication(item) && hasLooseDenial(items, tokens, index) ? { ...stated, sense: 'open' } : stated;
 }
 
-const answers = new Set(['no', 'none', 'nil', 'not']);
+const answers = new Set(['no', 'none', 'nil', 'not', 'never']);
+/** Words before an answer that only colour it: “Tension ring, again no.” */
+const colours = new Set([
+  'again',
+  'thankfully',
+  'luckily',
+  'fortunately',
+  'happily',
+  'mercifully',
+  'certainly',
+  'definitely',
+  'also',
+]);
 const undone = new Set(['done', 'needed', 'required', 'used', 'necessary', 'seen']);
 
 /** "Hydrodissection: no", "Vitrectomy? Not needed", "prolapse, no" and "hydrodissection was not". */
 function answeredNo(items: readonly Item[], tokens: readonly Token[], index: number): Polarity | undefined {
   const item = items[index]!;
-  const answer = item.to + 1;
   const pause = tokens[item.to];
+  const answer = colours.has(tokens[item.to + 1]?.word ?? '') ? item.to + 2 : item.to + 1;
   // “Delineation no.”
   if (pause?.word === 'no' && tokens[answer]?.strength === 'sentence' && deniable(item))
     return { sense: 'denied', from: item.from, to: answer, by: byAt(items, index, item.to) };

@@ -118,7 +118,7 @@ class Weights {
     if (isHeard(found)) return size - 7;
     const { valued, filler } = judge(found.meanings);
     if (valued) return size + 2;
-    return filler ? 5 * content + length + (length * length) / 2 : size;
+    return filler && found.slots.length === 0 ? 5 * content + length + (length * length) / 2 : size;
   }
 
   ofAmount(item: Item): number {

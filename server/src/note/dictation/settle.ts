@@ -49,7 +49,7 @@ export function settle(claims: readonly Claim[], nearUnexplained: (claim: Claim)
       settled.push({ claim, ...stateOf(claim, nearUnexplained) });
     }
   }
-  return noneAgainstSome(withoutOrphans(settled, claims), contradictions);
+  return noneAgainstSome(withDoubtfulParts(withoutOrphans(settled, claims), contradictions), contradictions);
 }
 
 /**
@@ -76,6 +76,18 @@ function withoutDeniedAids(claims: readonly Claim[]): readonly Claim[] {
 function withoutDeniedParts(claims: readonly Claim[]): readonly Claim[] {
   const undone = claims.filter(({ denied, open, value }) => denied && !open && value === 'not done');
   return claims.filter((claim) => !(claim.denied && undone.some(({ path }) => claim.path.startsWith(`${path}.`))));
+}
+
+/** Where it is not clear whether there was a thing at all, what was said of it is not clear either. */
+function withDoubtfulParts(settled: readonly Settled[], contradictions: readonly Contradiction[]): readonly Settled[] {
+  const denied = contradictions.flatMap(({ claims }) =>
+    claims.filter(({ value }) => value === 'none' || value === 'not done').map(({ path }) => path),
+  );
+  return settled.map((one) =>
+    denied.some((path) => one.claim.path.startsWith(`${path}.`))
+      ? { ...one, state: 'unresolved', because: 'it is not clear whether there was any' }
+      : one,
+  );
 }
 
 /** What gives way to another value of its field is kept in words. */

@@ -73,6 +73,10 @@ export function readFrequency(tokens: readonly Token[], at: number): readonly He
         return hourly[value] === undefined ? [] : [{ text: hourly[value], end: end + 1, heard }];
       const times = ['times', 'x', 'time'].includes(wordAt(tokens, end) ?? '') ? end + 1 : undefined;
       const after = times === undefined ? undefined : dailyEnd(tokens, times);
+      // “Six times, for three weeks”: a day, most likely.
+      const next = times === undefined ? undefined : tokens[times];
+      if (after === undefined && times !== undefined && (next === undefined || next.kind === 'break'))
+        return [{ text: String(value), end: times, heard: true }];
       return after === undefined ? [] : [{ text: String(value), end: after, heard }];
     });
 }

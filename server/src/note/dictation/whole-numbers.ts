@@ -76,6 +76,19 @@ export interface Part {
   readonly heard?: boolean;
 }
 
+function wordFor(words: Readonly<Record<string, number>>, value: number): string {
+  return Object.entries(words).find(([, each]) => each === value)?.[0] ?? 'zero';
+}
+
+/** The words of the numbers below one hundred. */
+export const numberWords = {
+  teens: new Set(Object.keys(teens)),
+  tens: new Set(Object.keys(tens)),
+  digit: (value: number): string => wordFor(units, value),
+  teen: (value: number): string => wordFor(teens, value),
+  ten: (value: number): string => wordFor(tens, value),
+};
+
 /** The digit that a word names, or undefined. */
 export function digitOf(word: string | undefined): number | undefined {
   if (word === undefined) return undefined;
