@@ -308,7 +308,7 @@ describe('amendments', () => {
     [['--field', 'lens.seral', '--now', '1'], 'there is no field lens.seral'],
     [['--field', 'lens', '--now', '1'], 'lens is a group of fields'],
     [['--field', 'lens.power', '--now', 'strong'], '“strong” is not understood'],
-    [['--field', 'eye', '--now', 'lft'], 'Did you mean “left”?'],
+    [['--field', 'eye', '--now', 'lft'], '“lft” is not a known side'],
     [['--field', 'lens.serial'], 'A field and its new value go together'],
     [[], 'Say what is amended'],
   ])('%j is refused with a reason', async (words, message) => {

@@ -1,7 +1,21 @@
 import { machine } from './checking/machine.ts';
-import { nodeFiles } from './node-files.ts';
+import { nodeFiles, reasonOf } from './node-files.ts';
 import { runCommand } from './run-command.ts';
 import type { Sink } from './world.ts';
+
+/** A run whose words did not all arrive must not end as if they had. */
+let isCutShort = false;
+
+/** Whoever reads our output may stop reading, which is no fault; any other failure is said, without a word of a note. */
+function onFailure(name: 'stdout' | 'stderr', error: NodeJS.ErrnoException): void {
+  if (error.code === 'EPIPE' || isCutShort) return;
+  isCutShort = true;
+  process.exitCode = 2;
+  if (name === 'stdout')
+    sink('stderr').write(
+      `Standard output could not be written: ${reasonOf(error)}. What arrived there is not whole.\n`,
+    );
+}
 
 /** A stream is opened when it is first used: a run that says nothing needs none. */
 function sink(name: 'stdout' | 'stderr'): Sink {
@@ -9,10 +23,7 @@ function sink(name: 'stdout' | 'stderr'): Sink {
   const open = () => {
     if (opened !== undefined) return opened;
     opened = process[name];
-    // Whoever reads our output may stop reading; that is no fault.
-    opened.on('error', (error: NodeJS.ErrnoException) => {
-      if (error.code !== 'EPIPE') throw error;
-    });
+    opened.on('error', (error: NodeJS.ErrnoException) => onFailure(name, error));
     return opened;
   };
   return {
@@ -39,5 +50,5 @@ void runCommand(process.argv.slice(2), {
   now: () => new Date(),
   ...machine(__filename),
 }).then((code) => {
-  process.exitCode = code;
+  process.exitCode = isCutShort ? 2 : code;
 });

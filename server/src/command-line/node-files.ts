@@ -83,8 +83,11 @@ function plainly<T>(work: () => T): T {
   try {
     return work();
   } catch (error) {
-    throw new FileProblem(reasons[codeOf(error)] ?? 'the system refused it', { cause: error });
+    throw new FileProblem(reasonOf(error), { cause: error });
   }
 }
+
+/** Why the system refused something, in plain words. */
+export const reasonOf = (error: unknown): string => reasons[codeOf(error)] ?? 'the system refused it';
 
 const codeOf = (error: unknown): string => (error instanceof Error && 'code' in error ? String(error.code) : '');

@@ -4,6 +4,7 @@ import { notesWithId } from '../../note/set/note-set.ts';
 import { defineCommand } from '../command.ts';
 import { withOffset } from '../sealing/local-time.ts';
 import { noteOnDisk } from '../sealing/note-on-disk.ts';
+import { writeOutput } from '../write-output.ts';
 import { FileProblem, WrongUse } from '../world.ts';
 
 const KINDS = { addendum: 'addendum', correction: 'correction', 'late-entry': 'late entry' } as const;
@@ -57,7 +58,7 @@ export const amend = defineCommand({
       ...(text === undefined ? {} : { text }),
     });
     if ('because' in made) throw new WrongUse(`No amendment was written: ${made.because}.`);
-    world.files.write(target(path, number), made.text);
+    writeOutput(made.text, target(file, number), world);
     world.stdout.write(`${target(file, number)}\n`);
     world.stderr.write(
       `Read the amendment, then seal it: sideport seal ${target(file, number)} --signer ${by} --key FILE\n`,

@@ -13,6 +13,7 @@ import { mustHold } from '../sealing/must-hold.ts';
 import { noteOnDisk, type NoteOnDisk } from '../sealing/note-on-disk.ts';
 import { readRegister, REGISTER_FILE } from '../sealing/register.ts';
 import { readSeals, sealPath, writeSeals } from '../sealing/seal-files.ts';
+import { writeOutput } from '../write-output.ts';
 import { FileProblem, WrongUse, type World } from '../world.ts';
 
 export const seal = defineCommand({
@@ -93,11 +94,11 @@ export const seal = defineCommand({
       { ...note, bytes, seals, added, previous: seals.length === 0 ? previous : undefined, meaning: values.meaning },
       { register: register ?? ownRegister(signer, signing), department: note.around.department ?? null },
     );
-    writeSeals(note.path, [...seals, added], world.files);
+    writeSeals(note.file, [...seals, added], world);
     world.stdout.write(`${note.file} is sealed by ${signer} as ${values.meaning}: ${sealPath(note.file)}\n`);
     for (const finding of open) world.stderr.write(`${finding}\n`);
     if (values.format === 'sshsig') {
-      world.files.write(`${note.path}.sig`, sshSignature(sha512(bytes), values.namespace ?? NAMESPACE, signing));
+      writeOutput(sshSignature(sha512(bytes), values.namespace ?? NAMESPACE, signing), `${note.file}.sig`, world);
       world.stdout.write(`OpenSSH reads ${note.file}.sig\n`);
     }
     return 0;

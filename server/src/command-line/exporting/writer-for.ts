@@ -5,6 +5,7 @@ import { WrongUse, type World } from '../world.ts';
 import { csvFolderWriter, csvOperationsWriter } from './csv-writer.ts';
 import { fhirFolderWriter, fhirLinesWriter } from './fhir-writer.ts';
 import { jsonWriter, ndjsonWriter } from './json-writer.ts';
+import { namedFiles } from './named-files.ts';
 import { standardOutput, type RecordWriter } from './record-writer.ts';
 
 export interface WriterSettings {
@@ -29,24 +30,25 @@ const DATES_REMARK = {
 /** The writer of a form. Throws WrongUse for a form that cannot go where it should. */
 export async function writerFor(settings: WriterSettings, world: World): Promise<RecordWriter> {
   const { form, dates } = settings;
+  const files = namedFiles(world);
   const output = settings.output === undefined ? undefined : resolve(world.folder, settings.output);
-  const toFile = () => (output === undefined ? standardOutput(world) : world.files.create(output));
+  const toFile = () => (output === undefined ? standardOutput(world) : files.create(output));
   if (form === 'json') return jsonWriter(toFile());
   if (form === 'ndjson') return ndjsonWriter(toFile());
   if (form === 'fhir') {
     const made = world.now().toISOString();
     if (output === undefined) return fhirLinesWriter(standardOutput(world), made);
-    if (/\.(?:nd)?json$/u.test(output)) return fhirLinesWriter(world.files.create(output), made);
-    return fhirFolderWriter(output, world.files, made);
+    if (/\.(?:nd)?json$/u.test(output)) return fhirLinesWriter(files.create(output), made);
+    return fhirFolderWriter(output, files, made);
   }
   const tables = tablesFor(dates, settings.withCodes);
   const remarks = dates === 'as recorded' ? [] : ['What could name a person was taken out.', DATES_REMARK[dates]];
   if (form === 'csv') {
     const csv = { guard: settings.guard, mark: settings.mark, remarks };
     if (output === undefined) return csvOperationsWriter(tables, standardOutput(world), csv);
-    return csvFolderWriter(tables, output, world.files, csv);
+    return csvFolderWriter(tables, output, files, csv);
   }
   if (output === undefined) throw new WrongUse('Parquet files go into a folder: --output FOLDER.');
   const { parquetWriter } = await import('./parquet-writer.ts');
-  return parquetWriter(tables, output, world.files, remarks);
+  return parquetWriter(tables, output, files, remarks);
 }

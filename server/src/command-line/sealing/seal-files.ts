@@ -1,5 +1,6 @@
 import { envelope, jsonOf, sealFile, type Envelope } from '../../note/seal/envelope.ts';
-import { FileProblem, type Files } from '../world.ts';
+import { writeOutput } from '../write-output.ts';
+import { FileProblem, type Files, type World } from '../world.ts';
 
 export const SEAL_ENDING = '.seal.json';
 
@@ -18,6 +19,6 @@ export function readSeals(note: string, files: Files): readonly Envelope[] {
   throw new FileProblem('the file of seals beside it is damaged');
 }
 
-export function writeSeals(note: string, seals: readonly Envelope[], files: Files): void {
-  files.write(sealPath(note), `${JSON.stringify({ version: 1, seals }, null, 2)}\n`);
+export function writeSeals(note: string, seals: readonly Envelope[], world: World): void {
+  writeOutput(`${JSON.stringify({ version: 1, seals }, null, 2)}\n`, sealPath(note), world);
 }
