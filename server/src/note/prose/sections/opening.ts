@@ -1,4 +1,5 @@
 import type { Operation } from '@sideport/schemas';
+import { whyNoExtraction } from '../../computing/natural-lens.ts';
 import { and, capital, counted, join, where, withArticle } from '../english.ts';
 import { Passage, type Tidy } from '../passage.ts';
 import { capsulotomyWords } from './capsulotomy.ts';
@@ -34,8 +35,10 @@ export function openingPassage(note: Operation, tidy: Tidy): Passage {
   passage.need('incisions', note.incisions);
   passage.need('viscoelastic', note.ovd, said['ovd']?.word);
   passage.need('dye', note.dye, said['dye']?.word);
-  passage.need('capsulotomy', note.capsulotomy, said['capsulotomy']?.word);
-  passage.need('hydrodissection', note.hydrodissection, said['hydrodissection']?.word);
+  if (whyNoExtraction(note) === undefined) {
+    passage.need('capsulotomy', note.capsulotomy, said['capsulotomy']?.word);
+    passage.need('hydrodissection', note.hydrodissection, said['hydrodissection']?.word);
+  }
   return passage;
 }
 
