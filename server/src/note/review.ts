@@ -1,8 +1,10 @@
 import { allChecks } from './checks/all-checks.ts';
 import { severityOf, type Check, type CheckContext, type Say, type Saying } from './checks/check.ts';
+import { watchedContext } from './checks/watched-context.ts';
 import { applyAllowances } from './checks/allowances.ts';
 import { departmentSeverity } from './checks/department-severity.ts';
 import { withoutEchoes } from './checks/echoes.ts';
+import { withGuardedFixes } from './checks/guarded-fixes.ts';
 import { knownChecks } from './checks/known-checks.ts';
 import { computeNote, type ComputedNote } from './computing/compute-note.ts';
 import type { Dictation } from './dictation/dictation.ts';
@@ -56,23 +58,30 @@ export function remarksOf(reading: NoteReading, surroundings: Surroundings = {})
 
 function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Remark[] {
   const said = [...context.reading.remarks];
+  const silent = new Set<string>();
   let speaking: Check | undefined;
   const say: Say = (saying) => {
     if (speaking !== undefined) said.push(remarkOf(speaking, saying, context));
   };
+  const watched = watchedContext(context, () => void (speaking !== undefined && silent.add(speaking.id)));
   // Lines that stand in no place are lost to the reader: what they say would be called missing, a section at a time.
   const isPartlyRead = context.reading.tree.faults.some(({ check }) => check === 'text-not-readable');
   for (const check of checks) {
-    if (isPartlyRead && check.group === 'completeness') continue;
+    if (isPartlyRead && check.group === 'completeness') {
+      silent.add(check.id);
+      continue;
+    }
     speaking = check;
     try {
-      check.run(context, say);
+      check.run(watched, say);
     } catch {
       said.push(failed(check, context));
+      silent.add(check.id);
     }
   }
-  const remarks = applyAllowances(context.reading, departmentSeverity(withoutEchoes(said), context.department));
-  return remarks.toSorted(byPlace);
+  const kept = departmentSeverity(withoutEchoes(said), context.department);
+  const remarks = applyAllowances(context.reading, kept, { said, silent });
+  return withGuardedFixes(remarks, context.reading.kind).toSorted(byPlace);
 }
 
 /** What every check and computation is told. */

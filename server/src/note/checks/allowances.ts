@@ -3,7 +3,9 @@ import type { NoteReading } from '../reading/note-reading.ts';
 import type { Comment, MapNode, TreeNode } from '../reading/tree.ts';
 import { nearest } from '@sideport/schemas';
 import type { Fix, Remark } from '../remark.ts';
-import { deletingComment, replacing } from './support/fixes.ts';
+import { lineBehindMark } from '../edits/lines.ts';
+import { ownPart } from '../edits/remove-comment.ts';
+import { deletingComment } from './support/fixes.ts';
 import { checkById, knownChecks } from './known-checks.ts';
 
 /** A comment `allow CHECK: reason`. */
@@ -13,45 +15,57 @@ interface Allowance {
   readonly comment: Comment;
   /** What it covers: its own line, the field or section that begins below it, or, above the first field, the whole note. */
   readonly covers: Span;
+  /** Whether it stands behind a line: a remark that speaks of that line as well is covered too. */
+  readonly isBehind: boolean;
+}
+
+/** What the checks said and could not say of a note. */
+export interface Spoken {
+  /** All that was remarked, also what was then taken back because another remark says it or the department silenced it. */
+  readonly said: readonly Remark[];
+  /** The checks that did not run, or not to their end. */
+  readonly silent: ReadonlySet<string>;
 }
 
 const shape = /^allow\s+([a-z0-9-]+)\s*(?::\s*(.*))?$/u;
 
 /** Takes away the remarks that the note allows, and remarks on allowances that are unused, unknown, without reason or refused. */
-export function applyAllowances(reading: NoteReading, remarks: readonly Remark[]): Remark[] {
+export function applyAllowances(reading: NoteReading, remarks: readonly Remark[], spoken: Spoken): Remark[] {
   const allowances = allowancesIn(reading);
   if (allowances.length === 0) return [...remarks];
-  const used = new Set<Allowance>();
-  const kept = remarks.filter((remark) => {
-    const allowance = allowances.find(
-      (candidate) =>
-        candidate.check === remark.check &&
-        candidate.reason !== '' &&
-        checkById(remark.check)?.allowable === true &&
-        overlaps(candidate.covers, remark.span),
-    );
-    if (allowance !== undefined) used.add(allowance);
-    return allowance === undefined;
-  });
-  return [...kept, ...allowances.flatMap((allowance) => remarkOn(reading, allowance, used))];
+  const kept = remarks.filter((remark) => !allowances.some((allowance) => takesAway(allowance, remark)));
+  return [...kept, ...allowances.flatMap((allowance) => remarkOn(reading, allowance, spoken))];
+}
+
+function takesAway(allowance: Allowance, remark: Remark): boolean {
+  if (allowance.check !== remark.check || allowance.reason === '' || checkById(remark.check)?.allowable !== true)
+    return false;
+  return (
+    overlaps(allowance.covers, remark.span) ||
+    (allowance.isBehind &&
+      remark.related.some(({ file, span }) => file === undefined && overlaps(allowance.covers, span)))
+  );
 }
 
 function allowancesIn(reading: NoteReading): Allowance[] {
   const { text, tree } = reading;
-  return tree.comments.flatMap((comment) => {
+  return tree.comments.flatMap((whole): Allowance[] => {
+    const comment = ownPart(text, whole);
     const match = shape.exec(comment.text);
     if (match?.[1] === undefined) return [];
-    return [{ check: match[1], reason: (match[2] ?? '').trim(), comment, covers: coveredBy(text, tree.root, comment) }];
+    return [{ check: match[1], reason: (match[2] ?? '').trim(), comment, ...coverOf(text, tree.root, whole, comment) }];
   });
 }
 
-function coveredBy(text: string, root: TreeNode | null, comment: Comment): Span {
-  const lineStart = text.lastIndexOf('\n', comment.span.start - 1) + 1;
-  const alone = text.slice(lineStart, comment.span.start).trim() === '';
-  if (!alone) return { start: lineStart, end: comment.span.end };
-  if (root?.kind !== 'map') return { start: 0, end: text.length };
-  if ((root.entries[0]?.keySpan.start ?? 0) > comment.span.start) return { start: 0, end: text.length };
-  return blockBelow(root, comment.span.end) ?? { start: lineStart, end: comment.span.end };
+function coverOf(text: string, root: TreeNode | null, whole: Comment, { span }: Comment) {
+  const { start } = lineBehindMark(text, whole.span.start);
+  if (text.slice(start, whole.span.start).trim() !== '') return { covers: { start, end: span.end }, isBehind: true };
+  const first = root?.kind === 'map' ? root.entries[0] : undefined;
+  const covers =
+    root?.kind !== 'map' || (first?.keySpan.start ?? 0) > span.start
+      ? { start: 0, end: text.length }
+      : (blockBelow(root, span.end) ?? { start, end: span.end });
+  return { covers, isBehind: false };
 }
 
 /** The first field or entry that begins behind an offset, with all that belongs to it. */
@@ -79,7 +93,7 @@ function itemsOf(items: readonly (TreeNode | null)[]) {
   return items.flatMap((item) => (item === null ? [] : [{ span: item.span, value: item }]));
 }
 
-function remarkOn(reading: NoteReading, allowance: Allowance, used: ReadonlySet<Allowance>): Remark[] {
+function remarkOn(reading: NoteReading, allowance: Allowance, spoken: Spoken): Remark[] {
   const { check, comment } = allowance;
   const say = (id: string, severity: Remark['severity'], message: string, ...fixes: readonly Fix[]): Remark[] => [
     { check: id, severity, message, span: comment.span, path: [], related: [], fixes },
@@ -94,7 +108,7 @@ function remarkOn(reading: NoteReading, allowance: Allowance, used: ReadonlySet<
       'allowance-unknown',
       'warning',
       `“${check}” is no check that can be allowed.${near === undefined ? '' : ` Did you mean “${near}”?`}`,
-      ...(near === undefined ? [] : [replacing(nameIn(reading, allowance), near)]),
+      ...(near === undefined ? [] : [renaming(reading, allowance, near)]),
     );
   }
   if (!known.allowable)
@@ -109,7 +123,7 @@ function remarkOn(reading: NoteReading, allowance: Allowance, used: ReadonlySet<
       'warning',
       `The allowance of “${check}” gives no reason. Write “allow ${check}: why”.`,
     );
-  if (!used.has(allowance))
+  if (!spoken.said.some((remark) => takesAway(allowance, remark)) && couldSpeak(reading, allowance, spoken))
     return say(
       'allowance-unused',
       'warning',
@@ -119,10 +133,17 @@ function remarkOn(reading: NoteReading, allowance: Allowance, used: ReadonlySet<
   return [];
 }
 
-/** Where the name of the check stands in the comment. */
-function nameIn({ text }: NoteReading, { check, comment }: Allowance): Span {
+/** Whether the check has looked at all that the allowance covers: only then does its silence mean anything. */
+function couldSpeak({ tree, remarks }: NoteReading, { check, covers }: Allowance, { silent }: Spoken): boolean {
+  if (silent.has(check) || tree.faults.some((fault) => fault.check === 'text-not-readable')) return false;
+  // What the reader remarks on is passed over by the checks.
+  return !remarks.some(({ span }) => overlaps(covers, span));
+}
+
+function renaming({ text }: NoteReading, { check, comment }: Allowance, near: string): Fix {
   const start = text.indexOf(check, comment.span.start);
-  return { start, end: start + check.length };
+  const edits = [{ span: { start, end: start + check.length }, text: near }];
+  return { title: `Write “${near}”`, safety: 'needs-review', edits };
 }
 
 function overlaps(a: Span, b: Span): boolean {

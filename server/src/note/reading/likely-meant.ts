@@ -1,4 +1,6 @@
 import type { GroupPlan, Place, ValuePlan } from '@sideport/schemas';
+import { columnOf, lineEnding, STEP } from '../edits/lines.ts';
+import { isInBrackets, replaceWritten, type Editable } from '../edits/replace-value.ts';
 import type { Fix } from '../remark.ts';
 import type { ScalarNode } from './tree.ts';
 
@@ -11,33 +13,36 @@ export interface LikelyMeant {
 const SEPARATORS = /\s*(?:[,;+&]|\band\b)\s*/u;
 
 /** Several values of a list on one line without brackets: “topical, intracameral”. */
-export function severalValues(item: ValuePlan, node: ScalarNode): LikelyMeant | undefined {
+export function severalValues(item: ValuePlan, node: ScalarNode, { text }: Editable): LikelyMeant | undefined {
   if (node.style !== 'plain' || item.notation.read(node.text).ok) return undefined;
   const parts = node.text.split(SEPARATORS).filter((part) => part !== '');
   if (parts.length < 2 || !parts.every((part) => item.notation.read(part).ok)) return undefined;
   const written = `[${parts.join(', ')}]`;
   return {
     hint: `Several values stand in brackets: ${written}.`,
-    fixes: [{ title: `Write ${written}`, safety: 'safe', edits: [{ span: node.span, text: written }] }],
+    fixes: [{ title: `Write ${written}`, safety: 'safe', edits: replaceWritten(text, node.span, written) }],
   };
 }
 
 /** “none” or “no” behind a section that says so in its own field `used`. */
-export function notUsed(plan: GroupPlan, node: ScalarNode, place: Place, text: string): LikelyMeant | undefined {
+export function notUsed(plan: GroupPlan, node: ScalarNode, place: Place, note: Editable): LikelyMeant | undefined {
   if (!plan.fields.has('used') || !/^(?:no|none|nil|not (?:used|done)|false)$/iu.test(node.text.trim()))
     return undefined;
-  const key = place.key ?? place.span;
-  const indent = ' '.repeat(key.start - (text.lastIndexOf('\n', key.start - 1) + 1) + 2);
   return {
     hint: 'If there was none, write “used: no” on a line of its own below it.',
-    fixes: [
-      {
-        title: 'Write “used: no” below it',
-        safety: 'safe',
-        edits: [{ span: { start: key.end, end: node.span.end }, text: `:\n${indent}used: no` }],
-      },
-    ],
+    fixes: usedNo(node, place, note),
   };
+}
+
+/** Only where the word stands behind its key; a comment goes with it. */
+function usedNo({ span, style }: ScalarNode, { key }: Place, note: Editable): readonly Fix[] {
+  const { text } = note;
+  const between = key === null ? undefined : /^\s*:(?=[ \t]+$)/u.exec(text.slice(key.end, span.start))?.[0];
+  if (key === null || between === undefined || style === 'literal' || style === 'folded') return [];
+  if (isInBrackets(note, span)) return [];
+  const line = `${lineEnding(text)}${' '.repeat(columnOf(text, key.start) + STEP)}used: no`;
+  const edits = [{ span: { start: key.end + between.length, end: span.end }, text: line }];
+  return [{ title: 'Write “used: no” below it', safety: 'safe', edits }];
 }
 
 const QUOTED = /^[“”„‟«»‘’](?<inside>.*)[“”„‟«»‘’]$/su;

@@ -1,4 +1,5 @@
 import { isScalar, visit, type Document, type YAMLError } from 'yaml';
+import { lineAt } from '../edits/lines.ts';
 import type { TreeFault } from './tree.ts';
 
 export interface Mend {
@@ -24,8 +25,9 @@ function halfTyped(source: string, at: number): Mend | undefined {
   const text = source.slice(line.start, line.end);
   // The line has a value of its own: then it is the next line that is indented below a finished value.
   if (/:(?:\s|$)/u.test(text)) {
-    const next = lineAt(source, Math.min(line.end + 1, source.length));
-    if (next.start <= line.start || source.slice(next.start, next.end).trim() === '') return undefined;
+    const lineEnd = source.indexOf('\n', line.end);
+    const next = lineAt(source, lineEnd + 1);
+    if (lineEnd < 0 || source.slice(next.start, next.end).trim() === '') return undefined;
     return blank(
       source,
       next,
@@ -64,13 +66,6 @@ function openQuote(source: string, end: number, document: Document | undefined):
   if (opened === undefined) return undefined;
   const line = lineAt(source, opened);
   return blank(source, { start: opened, end: line.end }, 'The quote that opens here is not closed.');
-}
-
-function lineAt(source: string, at: number): { start: number; end: number } {
-  const start = source.lastIndexOf('\n', at - 1) + 1;
-  const found = source.indexOf('\n', at);
-  const end = found < 0 ? source.length : found;
-  return { start, end: source[end - 1] === '\r' ? end - 1 : end };
 }
 
 function blank(source: string, range: { start: number; end: number }, message: string): Mend | undefined {

@@ -27,7 +27,7 @@ export function readNote(text: string, kind?: 'department', only?: ReadonlySet<s
   }));
   if (tree.root?.kind !== 'map') return empty(text, tree, remarks);
   const status = statusOf(tree.root);
-  const record: RecordKind = kind ?? recordKindOf(tree.root, remarks);
+  const record: RecordKind = kind ?? recordKindOf(tree.root, { text, tree }, remarks);
   const values: ReadValue[] = [];
   const reader = new SectionReader({ text, tree, status, remarks, values });
   const root =

@@ -1,5 +1,7 @@
 import { recordPlan, type RecordKind } from '@sideport/schemas';
 import { recordKinds } from '@sideport/schemas/vocabulary/head.ts';
+import { insertAll } from '../edits/insert-values.ts';
+import { replaceWritten, type Editable } from '../edits/replace-value.ts';
 import type { Remark } from '../remark.ts';
 import type { MapNode } from './tree.ts';
 
@@ -10,11 +12,11 @@ const DECISIVE = 3;
  * The kind of record a note is read as: the one written in `record`, unless the note has the fields of another; where
  * nothing understandable is written, the one that its fields fit. What was doubtful is remarked on once.
  */
-export function recordKindOf(root: MapNode, remarks: Remark[]): RecordKind {
+export function recordKindOf(root: MapNode, note: Editable, remarks: Remark[]): RecordKind {
   const node = root.entries.find(({ key }) => key === 'record')?.value;
   const written = node?.kind === 'scalar' ? node : undefined;
   const reading = written === undefined ? undefined : recordKinds.read(written.text);
-  if (written === undefined || reading?.ok !== true) return guessed(root, remarks, written !== undefined);
+  if (written === undefined || reading?.ok !== true) return guessed(root, note, remarks, written !== undefined);
   const declared = reading.value;
   const fitting = fittingKind(root, declared);
   if (fitting === declared) return declared;
@@ -33,7 +35,7 @@ export function recordKindOf(root: MapNode, remarks: Remark[]): RecordKind {
       {
         title: `Write “record: ${fitting}”`,
         safety: 'needs-review',
-        edits: [{ span: written.span, text: fitting }],
+        edits: replaceWritten(note.text, written.span, fitting),
       },
     ],
   });
@@ -61,11 +63,12 @@ function fittingKind(root: MapNode, declared: RecordKind): RecordKind {
   return KINDS.find((kind) => known(kind) >= enough) ?? declared;
 }
 
-function guessed(root: MapNode, remarks: Remark[], isWritten: boolean): RecordKind {
+function guessed(root: MapNode, note: Editable, remarks: Remark[], isWritten: boolean): RecordKind {
   const keys = new Set(root.entries.map((entry) => entry.key));
   const guess = keys.has('amends') ? 'amendment' : keys.has('operation') ? 'follow-up' : 'operation';
   if (isWritten) return guess;
   const first = root.entries[0];
+  const edits = insertAll({ ...note, kind: guess }, [{ path: ['record'], value: guess, as: 'value' }]);
   remarks.push({
     check: 'record-kind-missing',
     severity: 'error',
@@ -73,16 +76,7 @@ function guessed(root: MapNode, remarks: Remark[], isWritten: boolean): RecordKi
     span: first?.keySpan ?? root.span,
     path: ['record'],
     related: [],
-    fixes:
-      first === undefined
-        ? []
-        : [
-            {
-              title: `Write “record: ${guess}”`,
-              safety: 'needs-review',
-              edits: [{ span: { start: first.keySpan.start, end: first.keySpan.start }, text: `record: ${guess}\n` }],
-            },
-          ],
+    fixes: edits.length === 0 ? [] : [{ title: `Write “record: ${guess}”`, safety: 'needs-review', edits }],
   });
   return guess;
 }

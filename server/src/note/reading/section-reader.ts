@@ -1,5 +1,7 @@
 import { bad, type Reading } from '@sideport/schemas/notation/notation.ts';
 import type { Field, GroupPlace, GroupPlan, ListPlan, Place, Plan, Said, ValuePlan } from '@sideport/schemas';
+import { replaceValue, replaceWritten } from '../edits/replace-value.ts';
+import { yamlQuoted } from '../edits/yaml-text.ts';
 import { severityOfUnfinished, type Remark } from '../remark.ts';
 import { absenceIn } from './absence.ts';
 import type { ReadValue, Status } from './note-reading.ts';
@@ -34,7 +36,7 @@ export class SectionReader {
       const field = plan.fields.get(entry.key);
       const path = [...place.path, entry.key];
       if (field === undefined) {
-        this.state.remarks.push(unknownField(plan, entry, path));
+        this.state.remarks.push(unknownField(plan, entry, path, node));
         continue;
       }
       if (entry.value === null) {
@@ -57,7 +59,7 @@ export class SectionReader {
     if (plan.kind === 'value') return this.value(plan, node, place);
     if (plan.kind === 'list') return this.list(plan, node, place);
     if (node.kind === 'map') return this.group(plan, node, place);
-    const meant = node.kind === 'scalar' ? notUsed(plan, node, place, this.state.text) : undefined;
+    const meant = node.kind === 'scalar' ? notUsed(plan, node, place, this.state) : undefined;
     this.shape(
       'expected-section',
       plan,
@@ -90,7 +92,7 @@ export class SectionReader {
   /** One value where a list is due counts as a list of one; one section does too, with a remark on its dash. */
   private single(plan: ListPlan, node: TreeNode, place: Place): readonly TreeNode[] | undefined {
     if (node.kind === 'scalar' && plan.item.kind === 'value') {
-      const meant = severalValues(plan.item, node);
+      const meant = severalValues(plan.item, node, this.state);
       if (meant === undefined) return [node];
       this.shape('expected-list', plan, place, `“${plan.guide.label}” is a list; found ${described(node)}.`, meant);
       return undefined;
@@ -127,7 +129,10 @@ export class SectionReader {
               {
                 title: `Write “${suggestion}”`,
                 safety: check === 'decimal-comma' ? ('safe' as const) : ('needs-review' as const),
-                edits: [{ span: node.span, text: suggestion }],
+                edits:
+                  quoted === undefined
+                    ? replaceValue(this.state, node.span, suggestion)
+                    : replaceWritten(this.state.text, node.span, suggestion),
               },
             ];
       this.state.remarks.push({
@@ -216,7 +221,7 @@ function shortened(node: ScalarNode): string {
 
 /** The quotes that a text program puts in place of straight ones belong to the value here. */
 function typographicQuotes(text: string, inside: string): Reading<never> {
-  const straight = `"${inside}"`;
+  const straight = yamlQuoted(inside);
   return bad(
     'unreadable-value',
     `the marks around ${text} are typographic ones, which belong to the value here. Write ${straight}.`,

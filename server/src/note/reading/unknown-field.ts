@@ -2,10 +2,10 @@ import { fieldsBelow, nearest, recordPlan, type GroupPlan, type Path } from '@si
 import { sameNumbers } from '@sideport/schemas/notation/likely-term.ts';
 import type { Remark } from '../remark.ts';
 import { article, kindsWith } from './record-kind.ts';
-import type { MapEntry } from './tree.ts';
+import type { MapEntry, MapNode } from './tree.ts';
 
 /** A field that its section does not have: the near miss, or where a field of that name belongs. */
-export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path): Remark {
+export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path, among: MapNode): Remark {
   const names = [...plan.fields.keys()];
   const folded = entry.key.toLowerCase().replace(/[_ ]/gu, '-');
   const alike = names.filter((name) => sameNumbers(name, folded));
@@ -28,7 +28,7 @@ export function unknownField(plan: GroupPlan, entry: MapEntry, path: Path): Rema
     path,
     related: [],
     fixes:
-      near === undefined
+      near === undefined || among.entries.some(({ key }) => key === near)
         ? []
         : [{ title: `Rename to “${near}”`, safety: 'needs-review', edits: [{ span: entry.keySpan, text: near }] }],
   };

@@ -1,4 +1,6 @@
 import type { Field, Keratometry, Quantity, ValuePlan } from '@sideport/schemas';
+import { replaceWritten } from '../edits/replace-value.ts';
+import { yamlQuoted } from '../edits/yaml-text.ts';
 import type { Remark } from '../remark.ts';
 import type { ReaderState } from './section-reader.ts';
 import type { ScalarNode } from './tree.ts';
@@ -28,7 +30,11 @@ export function remarkOnValue(state: ReaderState, plan: ValuePlan, node: ScalarN
         field,
       ),
       fixes: [
-        { title: `Put "${node.text}" in quotes`, safety: 'safe', edits: [{ span: node.span, text: `"${node.text}"` }] },
+        {
+          title: `Put "${node.text}" in quotes`,
+          safety: 'safe',
+          edits: replaceWritten(state.text, node.span, yamlQuoted(node.text)),
+        },
       ],
     });
   }

@@ -21,8 +21,8 @@ export const complicationsNotRecorded = operationCheck({
       message: `Complications ${found}. Write “none” if there were none: it says that somebody thought of it. Asked for by ${rcs} and ${cms}.`,
       fixes:
         said === undefined
-          ? addingField(context.reading, 'complications', 'complications: none')
-          : [replacing(said.span, 'none')],
+          ? addingField(context.reading, 'complications', 'none')
+          : [replacing(context.reading, said.span, 'none')],
     });
   },
 });

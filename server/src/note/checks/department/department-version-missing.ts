@@ -14,7 +14,7 @@ export const departmentVersionMissing = departmentCheck({
     say({
       at: placeOfMissing(context),
       message: 'The department file does not say its version. Write “sideport: 1” in its first line.',
-      fixes: addingField(context.reading, 'sideport', 'sideport: 1'),
+      fixes: addingField(context.reading, 'sideport', '1'),
     });
   },
 });

@@ -8,13 +8,13 @@ export const requiredFieldUnknown = departmentCheck({
   summary: 'A field that is required in addition does not exist.',
   severity: 'error',
   allowable: false,
-  run: (department, say) => {
+  run: (department, say, { reading }) => {
     for (const field of department['also-required']?.items ?? []) {
       if (planOfField(field.value) !== undefined) continue;
       const near = nearestField(field.value);
       say({
         at: field,
-        fixes: near === undefined ? [] : [replacing(field.span, near)],
+        fixes: near === undefined ? [] : [replacing(reading, field.span, near)],
         message: `Required fields: an operation has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
       });
     }

@@ -8,14 +8,14 @@ export const settingOfUnknownCheck = departmentCheck({
   summary: 'A severity is set for a check that does not exist.',
   severity: 'error',
   allowable: false,
-  run: ({ checks }, say, { knownChecks }) => {
+  run: ({ checks }, say, { reading, knownChecks }) => {
     const ids = knownChecks.map(({ id }) => id);
     for (const { check } of checks?.items ?? []) {
       if (check === undefined || ids.includes(check.value)) continue;
       const near = nearest(check.value, ids);
       say({
         at: check,
-        fixes: near === undefined ? [] : [replacing(check.span, near)],
+        fixes: near === undefined ? [] : [replacing(reading, check.span, near)],
         message: `Checks: there is no check “${check.text}”.${near === undefined ? '' : ` Is “${near}” meant?`}`,
       });
     }

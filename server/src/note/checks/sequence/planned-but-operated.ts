@@ -16,7 +16,7 @@ export const plannedButOperated = operationCheck({
     say({
       at: status,
       message: 'Status: it says “planned”, but the note already tells of the operation. Set it to “draft”.',
-      fixes: [replacing(status.span, 'draft')],
+      fixes: [replacing(context.reading, status.span, 'draft')],
       related: [related('what was done', headOf(done, context))],
     });
   },

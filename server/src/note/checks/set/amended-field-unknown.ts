@@ -8,13 +8,13 @@ export const amendedFieldUnknown = amendmentCheck({
   summary: 'An amendment changes a field that does not exist.',
   severity: 'error',
   allowable: false,
-  run: ({ changes }, say) => {
+  run: ({ changes }, say, { reading }) => {
     for (const { field } of changes?.items ?? []) {
       if (field === undefined || planOfField(field.value) !== undefined) continue;
       const near = nearestField(field.value);
       say({
         at: field,
-        fixes: near === undefined ? [] : [replacing(field.span, near)],
+        fixes: near === undefined ? [] : [replacing(reading, field.span, near)],
         message: `Amendment: an operation has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
       });
     }

@@ -9,7 +9,7 @@ export const amendedValueUnreadable = amendmentCheck({
   summary: 'The new value of an amendment is none that its field could have.',
   severity: 'error',
   allowable: false,
-  run: ({ changes }, say) => {
+  run: ({ changes }, say, context) => {
     for (const { field, now } of changes?.items ?? []) {
       if (field === undefined || now === undefined) continue;
       const plan = planOfField(field.value);
@@ -21,7 +21,7 @@ export const amendedValueUnreadable = amendmentCheck({
       say({
         at: now,
         message: `Amendment: ${field.text}: ${message}`,
-        fixes: suggestion === undefined || isSide ? [] : [replacing(now.span, suggestion)],
+        fixes: suggestion === undefined || isSide ? [] : [replacing(context.reading, now.span, suggestion)],
       });
     }
   },

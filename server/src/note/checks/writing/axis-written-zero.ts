@@ -1,4 +1,5 @@
 import { textCheck, type About } from '../check.ts';
+import { replacingPart } from '../support/fixes.ts';
 import { walk } from '../support/values.ts';
 
 const ZERO = /(?<=(?:[@x×]|at|axis)\s*)0+(?:\.0+)?(?=\s*°?$)/iu;
@@ -17,17 +18,10 @@ export const axisWrittenZero = textCheck({
       const match =
         field.path.at(-1) === 'axis' ? /^0+(?:\.0+)?(?=\s*(?:°|deg|$))/u.exec(field.text) : ZERO.exec(field.text);
       if (match === null) continue;
-      const start = field.span.start + match.index;
       say({
         at: field,
         message: `${plan.guide.label}: the axis of ${field.text} is written as 0; the same meridian is written 180, so that an axis that was forgotten is not taken for one.`,
-        fixes: [
-          {
-            title: 'Write 180',
-            safety: 'safe',
-            edits: [{ span: { start, end: start + match[0].length }, text: '180' }],
-          },
-        ],
+        fixes: replacingPart(reading, field, { index: match.index, length: match[0].length }, '180'),
       });
     }
   },

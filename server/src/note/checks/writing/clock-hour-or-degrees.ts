@@ -1,4 +1,5 @@
 import { operationCheck, type About } from '../check.ts';
+import { replacing } from '../support/fixes.ts';
 
 const HOURS = /^(?:[1-9]|1[0-2])$/u;
 
@@ -8,18 +9,14 @@ export const clockHourOrDegrees = operationCheck({
   summary: 'The place of an incision is a small number that may be a clock hour or degrees.',
   severity: 'warning',
   allowable: true,
-  run: ({ incisions, plan }, say) => {
+  run: ({ incisions, plan }, say, { reading }) => {
     for (const { at } of [...(incisions?.items ?? []), ...(plan?.incision === undefined ? [] : [plan.incision])]) {
       if (at === undefined || at.value.kind !== 'degrees' || !HOURS.test(at.text.trim())) continue;
       const typed = at.text.trim();
       say({
         at,
         message: `Incision: a bare ${typed} is read as ${typed}°. Write ${typed}° or ${typed} o'clock, whichever is meant.`,
-        fixes: [`${typed} o'clock`, `${typed}°`].map((text) => ({
-          title: `Write “${text}”`,
-          safety: 'needs-review' as const,
-          edits: [{ span: at.span, text }],
-        })),
+        fixes: [`${typed} o'clock`, `${typed}°`].map((text) => replacing(reading, at.span, text)),
       });
     }
   },

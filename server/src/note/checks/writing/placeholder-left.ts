@@ -42,7 +42,7 @@ export const placeholderLeft = textCheck({
       say({
         at: { span: found.span, key: null, path: found.path },
         message: `${found.where}: “${match[0]}” is a placeholder. Write what belongs there, or “not recorded”.`,
-        fixes: isAlone(reading.text, found.span) ? [replacing(found.span, 'not recorded')] : [],
+        fixes: isAlone(reading.text, found.span) ? [replacing(reading, found.span, 'not recorded')] : [],
       });
     }
   },

@@ -1,4 +1,5 @@
 import { textCheck, type About } from '../check.ts';
+import { replacingPart } from '../support/fixes.ts';
 import { walk } from '../support/values.ts';
 
 const ANYWHERE = /\.0+\s?[mgµu]|(?<!\d)\.\d/u;
@@ -14,27 +15,17 @@ export const unsafeDecimalInDose = textCheck({
   run: (reading, say) => {
     // Most notes have no such number anywhere.
     if (!ANYWHERE.test(reading.text)) return;
-    for (const { field, plan, style } of walk(reading).values) {
+    for (const { field, plan } of walk(reading).values) {
       const isDose = plan.notation.name === 'dose';
       if (!isDose && plan.guide.prose !== true) continue;
       const [trailing, leading] = [TRAILING.exec(field.text), LEADING.exec(field.text)];
       const match = trailing ?? leading;
       if (match === null) continue;
       const better = trailing === null ? `0${match[0]}` : match[0].replace(/\.0+/u, '');
-      const at = style === 'plain' ? field.span.start + match.index : undefined;
       say({
         at: field,
         message: `Dose: “${match[0]}” is read ten times too large when the point is overlooked; write ${better}.`,
-        fixes:
-          at === undefined || !isDose
-            ? []
-            : [
-                {
-                  title: `Write “${better}”`,
-                  safety: 'safe',
-                  edits: [{ span: { start: at, end: at + match[0].length }, text: better }],
-                },
-              ],
+        fixes: isDose ? replacingPart(reading, field, { index: match.index, length: match[0].length }, better) : [],
       });
     }
   },
