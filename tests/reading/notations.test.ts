@@ -2,15 +2,18 @@ import { describe, expect, test } from 'vitest';
 import { recordPlan, fieldsBelow, type Fault, type Notation } from '@sideport/schemas';
 import { acuity } from '@sideport/schemas/notation/acuity.ts';
 import { dose } from '@sideport/schemas/notation/dose.ts';
+import { haptics } from '@sideport/schemas/notation/haptics.ts';
 import { due } from '@sideport/schemas/notation/interval.ts';
 import { keratometry } from '@sideport/schemas/notation/keratometry.ts';
 import { offset } from '@sideport/schemas/notation/offset.ts';
+import { count, pieces } from '@sideport/schemas/notation/plain.ts';
 import { quantityIn } from '@sideport/schemas/notation/quantity.ts';
 import { refraction } from '@sideport/schemas/notation/refraction.ts';
 import { regimen } from '@sideport/schemas/notation/regimen.ts';
 import { ringSize } from '@sideport/schemas/notation/ring-size.ts';
 import { site } from '@sideport/schemas/notation/site.ts';
 import { calendarDate, dateAndTime, expiryDate, timeOfDay } from '@sideport/schemas/notation/time.ts';
+import { dyes, ovdAgents } from '@sideport/schemas/vocabulary/theatre.ts';
 
 function value(notation: Notation<unknown>, text: string): unknown {
   const reading = notation.read(text);
@@ -155,6 +158,171 @@ describe('the notations of the trade', () => {
     expect(value(ringSize, '11/13')).toEqual({ free: 13, compressed: 11 });
     expect(value(due, '4 weeks')).toEqual({ kind: 'after', count: 4, unit: 'week' });
     expect(value(due, '2031-04-11')).toEqual({ kind: 'date', date: '2031-04-11' });
+  });
+
+  // The abbreviations are those of British and American prescriptions (from memory).
+  test.each([
+    ['qds', 4, undefined],
+    ['q.d.s. for 4/52', 4, 28],
+    ['QID for 4 weeks', 4, 28],
+    ['tds 2/52', 3, 14],
+    ['t.i.d. 3/7', 3, 3],
+    ['bd for 1 month', 2, 30],
+    ['bid x 2 weeks', 2, 14],
+    ['nocte', 1, undefined],
+    ['4x/day', 4, undefined],
+    ['1 drop 4 times a day for a month', 4, 30],
+    ['qds for 2/12 then stop', 4, 60],
+    ['every 2 hours while awake for 1 week', 12, 7],
+    ['6/5/4/3/2/1 weekly', 6, 42],
+    ['qds reducing weekly', 4, undefined],
+    ['4 times a day, reducing weekly over 4 weeks', 4, 28],
+    ['stat', 1, 1],
+    ['1 drop stat, then qds for 4 weeks', 4, 28],
+    ['qds for 1 week, tds for 1 week, bd for 1 week', 4, 21],
+    ['4 times a day, for 4 weeks', 4, 28],
+    ['4 times a day as needed', 4, undefined],
+    ['prn', undefined, undefined],
+  ])('regimen: %s', (text, timesDaily, days) => {
+    const wanted = { ...(timesDaily === undefined ? {} : { timesDaily }), ...(days === undefined ? {} : { days }) };
+    expect(value(regimen, text)).toEqual(wanted);
+  });
+
+  test.each(['od', 'QD for 2 weeks', '1/7 weekly', '2 weeks', '1/52', 'reducing weekly', ''])(
+    'regimen: “%s” is not guessed',
+    (text) => {
+      expect(value(regimen, text)).toBe('unreadable-value');
+    },
+  );
+
+  test.each([
+    ['day 1', 1, 'day'],
+    ['D1', 1, 'day'],
+    ['1/7', 1, 'day'],
+    ['2/52', 2, 'week'],
+    ['6/12', 6, 'month'],
+    ['24 hours', 1, 'day'],
+    ['1 wk', 1, 'week'],
+    ['same day', 0, 'day'],
+    ['2-3 weeks', 3, 'week'],
+    ['4 to 6 weeks', 6, 'week'],
+  ])('due: %s', (text, number, unit) => {
+    expect(value(due, text)).toEqual({ kind: 'after', count: number, unit });
+  });
+
+  test.each(['30 hours', '3/9', '1 m', '2-3'])('due: “%s” is not guessed', (text) => {
+    expect(value(due, text)).toBe('unreadable-value');
+  });
+
+  test('acuity as it is noted in clinics', () => {
+    expect(value(acuity, 'CF 1 m')).toEqual({ kind: 'category', category: 'CF' });
+    expect(value(acuity, 'HM close to face')).toEqual({ kind: 'category', category: 'HM' });
+    expect(value(acuity, 'LP+')).toEqual({ kind: 'category', category: 'PL' });
+    expect(value(acuity, 'PL 1 m')).toBe('unreadable-value');
+    expect(value(acuity, '6/9p')).toEqual({ kind: 'fraction', distance: 6, line: 9, letters: 0 });
+    expect(value(acuity, '6/9 partial')).toMatchObject({ line: 9 });
+    expect(value(acuity, '1.0 logMAR')).toEqual({ kind: 'logmar', logmar: 1 });
+  });
+
+  // Five letters a line of 0.1 logMAR, 85 letters being 0.0 (Ferris et al. 1982, from memory).
+  test.each([
+    ['85 letters', 0],
+    ['55 letters', 0.6],
+    ['35 ETDRS letters', 1],
+    ['ETDRS 90', -0.1],
+  ])('acuity: %s', (text, logmar) => {
+    expect(value(acuity, text)).toEqual({ kind: 'logmar', logmar });
+  });
+
+  test('a bare number is no score of letters, nor is one that no chart has', () => {
+    expect(value(acuity, '55')).toBe('unreadable-value');
+    expect(value(acuity, '0 letters')).toBe('unreadable-value');
+    expect(value(acuity, '105 letters')).toBe('unreadable-value');
+  });
+
+  test('refraction with the words behind its numbers; no power at all', () => {
+    expect(value(refraction, '-2.0 sph')).toEqual({ sphere: -2, cylinder: 0, axis: null });
+    expect(value(refraction, '-2.00 DS / -0.50 DC x 90')).toEqual({ sphere: -2, cylinder: -0.5, axis: 90 });
+    const power = quantityIn('D', { signed: true, example: '+5.5 D' });
+    expect(value(power, 'plano')).toMatchObject({ amount: 0 });
+    expect(power.write?.('plano')).toBe('plano');
+    expect(value(quantityIn('mm', { example: '2.2 mm' }), 'plano')).toBe('unreadable-value');
+  });
+
+  test('clock hours without the word', () => {
+    expect(value(site, '11h')).toEqual({ kind: 'clock', hour: 11, view: 'anatomical' });
+    expect(value(site, '11:00')).toMatchObject({ hour: 11 });
+    expect(value(site, '10:30')).toMatchObject({ hour: 10.5 });
+    expect(value(site, '13:00')).toBe('unreadable-value');
+    expect(value(site, '10.30°')).toEqual({ kind: 'degrees', degrees: 10.3 });
+    expect(value(site, '10.5')).toEqual({ kind: 'degrees', degrees: 10.5 });
+  });
+
+  test('what may be an hour or degrees is not guessed', () => {
+    expect(site.read('10.30')).toMatchObject({
+      ok: false,
+      fault: {
+        message: "“10.30” may be a clock hour or degrees. Write 10:30 o'clock or 10.3°, whichever is meant.",
+      },
+    });
+    expect(offset.read('0.3 mm toward 10.30')).toEqual(site.read('10.30'));
+  });
+
+  test('haptics lie opposite each other', () => {
+    expect(value(haptics, 'vertical')).toEqual({ kind: 'degrees', degrees: 90 });
+    expect(value(haptics, 'horizontal')).toEqual({ kind: 'degrees', degrees: 0 });
+    expect(value(haptics, "3 and 9 o'clock")).toMatchObject({ kind: 'clock', hour: 3 });
+    expect(value(haptics, '12-6')).toMatchObject({ kind: 'clock', hour: 12 });
+    expect(value(haptics, '90° and 270°')).toEqual({ kind: 'degrees', degrees: 90 });
+    expect(value(haptics, "3 and 8 o'clock")).toBe('unreadable-value');
+    expect(haptics.write?.('12-6')).toBe('12-6');
+  });
+
+  test('offsets with their direction as an adverb', () => {
+    expect(value(offset, '0.3 mm nasal')).toEqual({ distance: 0.3, toward: { kind: 'word', word: 'nasal' } });
+    expect(value(offset, '0.3 mm nasally')).toEqual({ distance: 0.3, toward: { kind: 'word', word: 'nasal' } });
+    expect(offset.write?.('0.3 mm nasally')).toBe('0.3 mm toward nasal');
+    expect(value(offset, '0.3 mm 90')).toBe('unreadable-value');
+    expect(value(offset, '0.3 mm')).toBe('unreadable-value');
+  });
+
+  test('doses in drops, units and strengths', () => {
+    expect(value(dose, '1 drop')).toEqual({ drops: 1 });
+    expect(value(dose, '20 IU')).toEqual({ units: 20 });
+    expect(value(dose, '20 U')).toBe('wrong-unit');
+    // 1 % is 1 g in 100 mL (from memory).
+    expect(value(dose, '0.1 mL of 40 mg/mL')).toEqual({ volume: 0.1, strength: 4 });
+    expect(value(dose, '1 mg/0.1 mL')).toEqual({ mass: 1, volume: 0.1 });
+  });
+
+  test('minutes and seconds', () => {
+    const seconds = quantityIn('s', { example: '48 s' });
+    expect(value(seconds, '1 min 24 s')).toMatchObject({ amount: 84 });
+    expect(value(seconds, '1:24')).toMatchObject({ amount: 84 });
+    expect(value(seconds, '0:32')).toMatchObject({ amount: 32 });
+    expect(seconds.write?.('1:24')).toBe('1:24');
+    expect(value(seconds, '1:75')).toBe('unreadable-value');
+    expect(value(quantityIn('min', { example: '3 min' }), '1:24')).toBe('unreadable-value');
+  });
+
+  test('numbers of things in words', () => {
+    expect(value(count, 'two')).toBe(2);
+    expect(value(pieces, 'three')).toBe(3);
+    expect(value(pieces, 'single-piece')).toBe(1);
+    expect(value(pieces, '3-piece')).toBe(3);
+    expect(value(pieces, 'blue')).toBe('unreadable-value');
+  });
+
+  test('agents with their strength, which is kept', () => {
+    expect(value(dyes, 'trypan blue 0.06%')).toBe('trypan blue');
+    expect(dyes.write?.('trypan 0.06%')).toBe('trypan blue 0.06 %');
+    expect(value(ovdAgents, 'hyaluronic acid 1 %')).toBe('sodium hyaluronate');
+    expect(value(dyes, 'blue 0.06%')).toBe('unknown-word');
+  });
+
+  test('an expiry with the month first is turned round', () => {
+    expect(expiryDate.read('12/2027')).toMatchObject({ ok: false, fault: { suggestion: '2027-12' } });
+    expect(expiryDate.read('12/27')).not.toMatchObject({ fault: { suggestion: expect.any(String) as string } });
   });
 
   test('dates are days of the calendar (ISO 8601)', () => {

@@ -11,7 +11,7 @@ export interface Offset {
   readonly toward?: Site;
 }
 
-const shape = new RegExp(String.raw`^(?:(${UNSIGNED})\s*([a-zµμ]+)?\s+)?towards?\s+(.+)$`, 'iu');
+const shape = new RegExp(String.raw`^(?:(${UNSIGNED})\s*([a-zµμ]+)?\s+)?(towards?\s+)?(.+)$`, 'iu');
 const expected = "“centred”, or a distance and a direction such as 0.3 mm toward 3 o'clock";
 
 export const offset: Notation<Offset> = {
@@ -26,9 +26,12 @@ export const offset: Notation<Offset> = {
 function readOffset(text: string): Reading<Offset> {
   if (/^(?:well )?cent(?:red|ered|ral)$/iu.test(text.trim())) return good({ distance: 0 });
   const match = shape.exec(text.trim());
-  if (match?.[3] === undefined) return bad('unreadable-value', `“${text}” is not an offset. Expected ${expected}.`);
-  const place = readSite(match[3]);
-  if (!place.ok) return bad('unreadable-value', `“${match[3]}” is not a direction. Expected ${expected}.`);
+  const place = readSite(match?.[4] ?? '');
+  // A sector is a direction without further words: 0.3 mm nasally.
+  const isDirection = match?.[3] !== undefined || (place.ok && place.value.kind === 'word');
+  if (match === null || !isDirection)
+    return bad('unreadable-value', `“${text}” is not an offset. Expected ${expected}.`);
+  if (!place.ok) return place;
   if (match[1] === undefined) return good({ distance: null, toward: place.value });
   const factor = match[2] === undefined ? 1 : conversion(unitOf(match[2]) ?? '', 'mm');
   if (factor === undefined) return bad('wrong-unit', `“${match[2]}” is not a length. Expected ${expected}.`);
@@ -41,7 +44,7 @@ function writeOffset(text: string): string {
   const { distance, toward } = reading.value;
   if (toward === undefined) return 'centred';
   const match = shape.exec(text.trim());
-  const direction = `toward ${writeSite(toward, match?.[3])}`;
+  const direction = `toward ${writeSite(toward, match?.[4])}`;
   if (distance === null) return direction;
   return `${match?.[1] ?? distance} ${unitOf(match?.[2] ?? 'mm') ?? 'mm'} ${direction}`;
 }

@@ -18,17 +18,36 @@ export const identifier: Notation<string> = {
   read: (text) => (text.trim() === '' ? bad('unreadable-value', 'An identifier cannot be blank.') : good(text)),
 };
 
-/** A whole number of things. */
+const spelled = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** A whole number of things, in digits or, up to ten, in words. */
 export const count: Notation<number> = {
   name: 'count',
   expected: 'a whole number such as 2',
   bareNumber: true,
-  pattern: String.raw`^\d+$`,
+  pattern: String.raw`^(?:\d+|${spelled.join('|')})$`,
   examples: ['2'],
-  read: (text) =>
-    /^\d{1,6}$/u.test(text.trim())
-      ? good(Number(text))
-      : bad('unreadable-value', `“${text}” is not a whole number. Expected a whole number such as 2.`),
+  read: (text) => {
+    const folded = text.trim().toLowerCase();
+    const word = spelled.indexOf(folded);
+    if (word >= 0) return good(word + 1);
+    return /^\d{1,6}$/u.test(folded)
+      ? good(Number(folded))
+      : bad('unreadable-value', `“${text}” is not a whole number. Expected a whole number such as 2.`);
+  },
+};
+
+const piece = /^(?:single|(?<number>\w+))(?:[- ]?piece)?$/u;
+
+/** How many pieces a lens is made of: 3, three, three-piece. */
+export const pieces: Notation<number> = {
+  ...count,
+  pattern: String.raw`^(?:single|\w+)(?:[- ]?piece)?$`,
+  read: (text) => {
+    const said = piece.exec(text.trim().toLowerCase());
+    const reading = said === null ? undefined : count.read(said.groups?.['number'] ?? '1');
+    return reading?.ok === true ? reading : count.read(text);
+  },
 };
 
 /** Yes or no. */

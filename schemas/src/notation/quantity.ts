@@ -1,3 +1,4 @@
+import { MINUTES_AND_SECONDS, secondsIn } from './duration.ts';
 import { DECIMAL, UNSIGNED, decimalComma, hasDecimalComma, readDecimal } from './decimal.ts';
 import { bad, good, type Notation, type Reading } from './notation.ts';
 import { conversion, spellingsFor, unitOf } from './units.ts';
@@ -14,6 +15,9 @@ export interface Quantity {
 }
 
 const shape = new RegExp(`^(${DECIMAL})\\s*(.*)$`, 'u');
+/** No power at all. */
+const PLANO = '[Pp]lano';
+const isPlano = new RegExp(`^${PLANO}$`, 'iu');
 
 /** A quantity in `unit`. A bare number takes the unit, another unit of the same kind is converted. */
 export function quantityIn(
@@ -22,6 +26,7 @@ export function quantityIn(
 ): Notation<Quantity> {
   const units = spellingsFor(unit).map(escape).join('|');
   const number = options.signed === true ? DECIMAL : UNSIGNED;
+  const forms = inWords(unit, options.signed === true);
   const expected =
     unit === '' ? `a number such as ${options.example}` : `a quantity in ${unit} such as ${options.example}`;
   return {
@@ -29,7 +34,7 @@ export function quantityIn(
     unit,
     expected,
     bareNumber: true,
-    pattern: unit === '' ? `^${number}$` : `^${number}\\s*(?:${units})?$`,
+    pattern: unit === '' ? `^${number}$` : `^(?:${[`${number}\\s*(?:${units})?`, ...forms].join('|')})$`,
     examples: [options.example],
     read: (text) => readQuantity(text, unit, expected, options.signed === true),
     write: (text) => writeQuantity(text, unit),
@@ -37,6 +42,8 @@ export function quantityIn(
 }
 
 function readQuantity(text: string, unit: string, expected: string, signed: boolean): Reading<Quantity> {
+  const special = readWords(text, unit, signed);
+  if (special !== undefined) return good(special);
   const match = shape.exec(text);
   const decimal = match?.[1] === undefined ? undefined : readDecimal(match[1]);
   if (match === null || decimal === undefined || hasDecimalComma(text)) return unreadable(text, expected);
@@ -44,7 +51,7 @@ function readQuantity(text: string, unit: string, expected: string, signed: bool
     return bad('unreadable-value', `“${text}” is below zero, which cannot be. Expected ${expected}.`);
   const spelling = (match[2] ?? '').trim();
   if (spelling === '') return good({ amount: decimal.amount, unit, typed: decimal.typed });
-  if (unit === '') return unreadable(text, expected);
+  if (unit === '' || spelling.startsWith(':')) return unreadable(text, expected);
   const typedUnit = unitOf(spelling);
   const factor = typedUnit === undefined ? undefined : conversion(typedUnit, unit);
   if (typedUnit === undefined || factor === undefined) {
@@ -53,6 +60,20 @@ function readQuantity(text: string, unit: string, expected: string, signed: bool
     return bad('wrong-unit', `“${text}” has the wrong unit: ${reason}. Expected ${expected}.`);
   }
   return good({ amount: convert(decimal.amount, factor), unit, typed: decimal.typed, typedUnit });
+}
+
+/** What a quantity may be written as besides a number: time in minutes and seconds, a power of nothing. */
+function inWords(unit: string, signed: boolean): readonly string[] {
+  if (unit === 's') return [MINUTES_AND_SECONDS];
+  return unit === 'D' && signed ? [PLANO] : [];
+}
+
+function readWords(text: string, unit: string, signed: boolean): Quantity | undefined {
+  const seconds = unit === 's' ? secondsIn(text) : undefined;
+  if (seconds !== undefined) return { amount: seconds, unit, typed: String(seconds), typedUnit: unit };
+  return unit === 'D' && signed && isPlano.test(text.trim())
+    ? { amount: 0, unit, typed: '0', typedUnit: unit }
+    : undefined;
 }
 
 /** Conversion by a power of ten must not leave 0.545 mm as 545.0000000001 µm. */
@@ -66,6 +87,7 @@ function unreadable(text: string, expected: string): Reading<Quantity> {
 }
 
 function writeQuantity(text: string, unit: string): string {
+  if (readWords(text, unit, true) !== undefined) return text.trim();
   const match = shape.exec(text);
   if (match?.[1] === undefined || unit === '') return text;
   const spelling = (match[2] ?? '').trim();

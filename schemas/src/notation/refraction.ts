@@ -12,8 +12,9 @@ export interface Refraction {
 const [LEAST_SPHERE, MOST_SPHERE, MOST_CYLINDER] = [-45, 35, 20];
 
 const number = String.raw`(?:${DECIMAL}|plano|pl)`;
+const sphereUnit = String.raw`(?:DS|D\s*sph(?:ere)?|D|sph(?:ere|erical)?)`;
 const shape = new RegExp(
-  String.raw`^(${number})\s*(?:DS|D)?(?:\s*(?:/|,|\s)\s*(${DECIMAL})\s*(?:DC|D)?\s*(?:x|×|@|ax(?:is)?)\s*(\d{1,3}(?:\.\d+)?)\s*${DEGREE}?)?$`,
+  String.raw`^(${number})\s*${sphereUnit}?(?:\s*(?:/|,|\s)\s*(${DECIMAL})\s*(?:DC|D\s*cyl|D|cyl)?\s*(?:x|×|@|ax(?:is)?)\s*(\d{1,3}(?:\.\d+)?)\s*${DEGREE}?)?$`,
   'iu',
 );
 const expected = 'sphere / cylinder x axis, such as -14.25 / -1.50 x 95, or a sphere alone such as -0.50';

@@ -25,8 +25,13 @@ export type Site =
   | { readonly kind: 'clock'; readonly hour: number; readonly view: 'anatomical' | 'surgeon' };
 
 const degrees = new RegExp(String.raw`^(${DECIMAL})\s*(?:${DEGREE}|deg|degrees?)?$`, 'u');
-const clock =
-  /^(\d{1,2})(?::30|\.5)?\s*o'?\s?clock(?:\s*(?:\(|,)?\s*(surgeon(?:'s)?(?: view| clock)?|seen by the surgeon|anatomical)\)?)?$/u;
+const view = String.raw`(?:\s*(?:\(|,)?\s*(surgeon(?:'s)?(?: view| clock)?|seen by the surgeon|anatomical)\)?)?`;
+const clock = new RegExp(
+  String.raw`^(\d{1,2})(?:(?:[:.](?:00|30)|\.5)?\s*o'?\s?clock|\s*h(?:ours?|rs?)?|:00|:30)${view}$`,
+  'u',
+);
+/** Half past ten on the clock, or ten degrees and three tenths: nobody can tell. */
+const hourOrDegrees = /^(?:[1-9]|1[0-2])\.(?:30|00)$/u;
 const surgeonsView = /surgeon/u;
 
 export const siteExpected = "a position such as 100°, superotemporal or 11 o'clock";
@@ -50,6 +55,14 @@ export function readSite(text: string): Reading<Site> {
     (candidate) => candidate === folded || candidate === folded.replace(/[- ]/gu, '') || folded === `${candidate}ly`,
   );
   if (word !== undefined) return good({ kind: 'word', word });
+  if (hourOrDegrees.test(folded)) {
+    const [hour, minutes] = folded.split('.');
+    const time = minutes === '00' ? hour : `${hour}:${minutes}`;
+    return bad(
+      'unreadable-value',
+      `“${text}” may be a clock hour or degrees. Write ${time} o'clock or ${Number(folded)}°, whichever is meant.`,
+    );
+  }
   const typed = degrees.exec(folded)?.[1];
   if (typed !== undefined) {
     const value = Number(typed);
@@ -58,7 +71,7 @@ export function readSite(text: string): Reading<Site> {
   }
   const hours = clock.exec(folded);
   if (hours?.[1] !== undefined) {
-    const hour = Number(hours[1]) + (/:30|\.5/u.test(folded) ? 0.5 : 0);
+    const hour = Number(hours[1]) + (/[:.]30|\.5/u.test(folded) ? 0.5 : 0);
     if (hour >= 1 && hour < 13) {
       return good({ kind: 'clock', hour, view: surgeonsView.test(folded) ? 'surgeon' : 'anatomical' });
     }

@@ -2,6 +2,8 @@ import { bad, good, type Notation, type Reading } from './notation.ts';
 
 const date = /^(\d{4})-(\d{2})-(\d{2})$/u;
 const month = /^(\d{4})-(\d{2})$/u;
+/** As boxes print it: 12/2027. */
+const monthFirst = /^(0?[1-9]|1[0-2])[/.-](\d{4})$/u;
 const clockTime = /^([01]?\d|2[0-3]):([0-5]\d)$/u;
 const instant =
   /^(\d{4}-\d{2}-\d{2})[T ]((?:[01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d+)?)?)(Z|[+-](?:[01]\d|2[0-3]):[0-5]\d)$/u;
@@ -25,6 +27,11 @@ export const expiryDate: Notation<string> = {
   examples: ['2031-03', '2031-03-14'],
   read: (text) => {
     const typed = month.exec(text.trim());
+    const turned = monthFirst.exec(text.trim());
+    if (turned !== null) {
+      const suggestion = `${turned[2]}-${turned[1]?.padStart(2, '0')}`;
+      return bad('unreadable-value', `“${text}” has the month first. Write the year first: ${suggestion}.`, suggestion);
+    }
     if (typed === null) return readDate(text, 'a date such as 2031-03-14, or a month such as 2031-03');
     return Number(typed[2]) >= 1 && Number(typed[2]) <= 12
       ? good(text.trim())

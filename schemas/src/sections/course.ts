@@ -124,12 +124,12 @@ export const bloodLoss = word(
 );
 
 const dropKinds = vocabulary('kind of drops', [
-  'steroid',
+  ['steroid', ['corticosteroid']],
   'antibiotic',
-  'non-steroidal',
-  'pressure lowering',
-  'lubricant',
-  'mydriatic',
+  ['non-steroidal', ['nsaid', 'non-steroidal anti-inflammatory', 'non-steroidal anti-inflammatory drug']],
+  ['pressure lowering', ['iop lowering']],
+  ['lubricant', ['artificial tears', 'tear substitute']],
+  ['mydriatic', ['cycloplegic']],
   'other',
 ]);
 

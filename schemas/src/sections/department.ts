@@ -1,6 +1,6 @@
 import { id, list, quantity, section, text, value, word } from '../fields/field.ts';
 import { due } from '../notation/interval.ts';
-import { count, yesNo } from '../notation/plain.ts';
+import { count, pieces, yesNo } from '../notation/plain.ts';
 import { site } from '../notation/site.ts';
 import { calendarDate } from '../notation/time.ts';
 import { vocabulary } from '../notation/words.ts';
@@ -29,7 +29,7 @@ export const lensList = list(
       maker: id({ label: 'Maker', meaning: 'The maker as on the box.', example: 'Halden Optics' }),
       model: id({ label: 'Model', meaning: 'The model as on the box.', example: 'HX-1' }),
       kind: word(lensKinds, { label: 'Kind', meaning: 'Monofocal, toric, …', example: 'monofocal' }),
-      pieces: value(count, { label: 'Pieces', meaning: 'One-piece or three-piece.', example: '1' }),
+      pieces: value(pieces, { label: 'Pieces', meaning: 'One-piece or three-piece.', example: '1' }),
       material: word(lensMaterials, {
         label: 'Material',
         meaning: 'Material of the optic.',

@@ -10,13 +10,17 @@ import { meridian } from './lens-fields.ts';
 import { acuities, keratometryFields } from './preop.ts';
 
 const visits = vocabulary('visit', [
-  ['day of the operation', ['same day']],
-  ['day 1', ['first day', 'next day']],
-  ['week 1', ['first week']],
-  ['month 1', ['4 weeks', 'four weeks', 'first month']],
-  ['month 3', []],
-  ['month 6', []],
-  ['year 1', ['first year']],
+  ['day of the operation', ['same day', 'day 0', 'd0']],
+  ['day 1', ['1 day', 'one day', 'first day', 'next day', 'd1']],
+  ['day 2', ['2 days', 'two days', 'd2']],
+  ['week 1', ['1 week', 'one week', 'first week', '1 wk']],
+  ['week 2', ['2 weeks', 'two weeks', '2 wks']],
+  ['month 1', ['1 month', 'one month', 'first month', 'week 4', '4 weeks', 'four weeks', '4 wks']],
+  ['week 6', ['6 weeks', 'six weeks', '6 wks']],
+  ['month 2', ['2 months', 'two months', 'week 8', '8 weeks', '8 wks']],
+  ['month 3', ['3 months', 'three months']],
+  ['month 6', ['6 months', 'six months']],
+  ['year 1', ['1 year', 'one year', 'first year', 'month 12', '12 months']],
   ['later', []],
   ['unplanned', ['emergency visit']],
 ]);
@@ -84,10 +88,13 @@ export const examination = {
   ),
   capsule: word(
     vocabulary('state of the capsule', [
-      ['clear', []],
-      ['slight opacification', []],
-      ['marked opacification', ['opaque']],
-      ['opened by laser', ['laser capsulotomy']],
+      ['clear', ['no pco', 'no opacification']],
+      ['opacification', ['pco', 'posterior capsule opacification', 'opacified'], 'How much is not said.'],
+      ['slight opacification', ['mild opacification', 'early opacification', 'slight pco', 'mild pco', 'early pco']],
+      ['marked opacification', ['opaque', 'dense opacification', 'marked pco', 'dense pco', 'significant pco']],
+      ['opened by laser', ['laser capsulotomy', 'yag done', 'yag capsulotomy', 'yag laser capsulotomy']],
+      ['open', ['opened'], 'Open, however it came about.'],
+      ['torn', ['ruptured']],
     ]),
     {
       label: 'Posterior capsule',

@@ -1,7 +1,7 @@
 import { id, quantity, section, text, value, word } from '../fields/field.ts';
+import { haptics } from '../notation/haptics.ts';
 import { offset } from '../notation/offset.ts';
-import { count, yesNo } from '../notation/plain.ts';
-import { site } from '../notation/site.ts';
+import { pieces, yesNo } from '../notation/plain.ts';
 import { expiryDate } from '../notation/time.ts';
 import { lensMaterials, placements } from '../vocabulary/outcome.ts';
 import { lensIdentity, meridian } from './lens-fields.ts';
@@ -19,7 +19,7 @@ export const lens = section(
   {
     ...lensIdentity,
     axis: meridian('Axis', 'Axis at which the toric marks lie at the end.'),
-    pieces: value(count, { label: 'Pieces', meaning: 'One-piece or three-piece.', example: '1', spoken: ['piece'] }),
+    pieces: value(pieces, { label: 'Pieces', meaning: 'One-piece or three-piece.', example: '1', spoken: ['piece'] }),
     material: word(lensMaterials, {
       label: 'Material',
       meaning: 'Material of the optic.',
@@ -67,7 +67,7 @@ export const lens = section(
       example: 'capsular bag',
       source: 'Cataract National Data Set (UK)',
     }),
-    'haptics-at': value(site, { label: 'Haptics', meaning: 'Where the haptics lie.', example: '90°' }),
+    'haptics-at': value(haptics, { label: 'Haptics', meaning: 'Where the haptics lie.', example: '90°' }),
     'off-centre': value(offset, {
       label: 'Off-centre',
       meaning: 'How far the optic lies from the centre of the pupil, and toward which place.',

@@ -8,6 +8,7 @@ import { architectures, incisionKinds, incisionPlanes } from '../vocabulary/thea
 
 const practice = 'common practice, no source';
 const gauges = vocabulary('suture gauge', [
+  ['7-0', ['7/0']],
   ['8-0', ['8/0']],
   ['9-0', ['9/0']],
   ['10-0', ['10/0']],

@@ -1,4 +1,5 @@
 import { siteWords } from '../notation/site.ts';
+import { withStrength } from '../notation/with-strength.ts';
 import { vocabulary } from '../notation/words.ts';
 
 export const anaesthesiaKinds = vocabulary('anaesthesia', [
@@ -11,10 +12,12 @@ export const anaesthesiaKinds = vocabulary('anaesthesia', [
   ['sedation', ['iv sedation', 'intravenous sedation']],
 ]);
 
-export const antiseptics = vocabulary('antiseptic', [
-  ['povidone-iodine', ['povidone iodine', 'iodine', 'pvp-i']],
-  ['chlorhexidine', ['aqueous chlorhexidine']],
-]);
+export const antiseptics = withStrength(
+  vocabulary('antiseptic', [
+    ['povidone-iodine', ['povidone iodine', 'iodine', 'pvp-i']],
+    ['chlorhexidine', ['aqueous chlorhexidine']],
+  ]),
+);
 
 export const seats = vocabulary(
   'seat',
@@ -49,17 +52,21 @@ export const ovdKinds = vocabulary('viscoelastic', [
   ['combined', ['combination']],
 ]);
 
-export const ovdAgents = vocabulary('viscoelastic agent', [
-  ['sodium hyaluronate', ['hyaluronate', 'hyaluronic acid', 'ha']],
-  ['hydroxypropyl methylcellulose', ['hpmc', 'methylcellulose']],
-  ['chondroitin sulphate with hyaluronate', ['chondroitin sulfate with hyaluronate']],
-]);
+export const ovdAgents = withStrength(
+  vocabulary('viscoelastic agent', [
+    ['sodium hyaluronate', ['hyaluronate', 'hyaluronic acid', 'ha']],
+    ['hydroxypropyl methylcellulose', ['hpmc', 'methylcellulose']],
+    ['chondroitin sulphate with hyaluronate', ['chondroitin sulfate with hyaluronate']],
+  ]),
+);
 
-export const dyes = vocabulary('dye', [
-  ['trypan blue', ['trypan']],
-  ['brilliant blue', []],
-  ['indocyanine green', ['icg']],
-]);
+export const dyes = withStrength(
+  vocabulary('dye', [
+    ['trypan blue', ['trypan']],
+    ['brilliant blue', []],
+    ['indocyanine green', ['icg']],
+  ]),
+);
 
 export const pupilAids = vocabulary('pupil aid', [
   ['iris hooks', ['hooks', 'iris retractors', 'pupil hooks']],

@@ -12,10 +12,11 @@ export const dropsTooOften = operationCheck({
   allowable: true,
   run: (note, say) => {
     for (const { drug, regimen } of note['after-care']?.drops?.items ?? []) {
-      if (regimen === undefined || regimen.value.timesDaily <= MOST) continue;
+      const often = regimen?.value.timesDaily;
+      if (regimen === undefined || often === undefined || often <= MOST) continue;
       say({
         at: regimen,
-        message: `Drops: ${drug === undefined ? 'they are' : `${drug.text} is`} to be given ${rounded(regimen.value.timesDaily, 0)} times a day, more than once an hour. Is a digit too many?`,
+        message: `Drops: ${drug === undefined ? 'they are' : `${drug.text} is`} to be given ${rounded(often, 0)} times a day, more than once an hour. Is a digit too many?`,
       });
     }
   },

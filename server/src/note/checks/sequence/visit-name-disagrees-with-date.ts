@@ -7,8 +7,12 @@ import { counted } from '../support/words.ts';
 const spans: Readonly<Record<string, readonly [number, number]>> = {
   'day of the operation': [0, 0],
   'day 1': [1, 2],
+  'day 2': [2, 3],
   'week 1': [3, 14],
+  'week 2': [8, 21],
   'month 1': [15, 60],
+  'week 6': [29, 60],
+  'month 2': [43, 90],
   'month 3': [61, 135],
   'month 6': [120, 270],
   'year 1': [270, 550],
