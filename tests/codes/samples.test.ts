@@ -111,6 +111,18 @@ describe('your own map of codes', () => {
       codeSource: 'your own map of codes',
     });
   });
+  // RFC 4180, section 2, rules 5 to 7: a cell may stand in quotes, which are no part of it.
+  test.each([
+    ['ICD-10-PCS,08RJ3JZ,"CPT",66984', 'CPT', '66984'],
+    ['"ICD-10-PCS","08RJ3JZ","own ""list""","A,1"', 'own "list"', 'A,1'],
+    ['ICD-10-PCS, 08RJ3JZ , local , OWN-1 ', 'local', 'OWN-1'],
+  ])('%s', (line, toSystem, toCode) =>
+    expect(readCodeMap(`${line}\n`)).toEqual([{ fromSystem: 'ICD-10-PCS', fromCode: '08RJ3JZ', toSystem, toCode }]),
+  );
+  test('a quotation mark too many is named', () =>
+    expect(readCodeMap('a,b,"c,d\n')).toEqual({ fault: 'line 1 has a quotation mark too many or too few' }));
+  test('a cell that is empty is named', () => expect(readCodeMap('a,,c,d\n')).toHaveProperty('fault'));
+  test('a heading is no line of the map', () => expect(readCodeMap('system,code,own system,own code\n')).toEqual([]));
   test('a line with too few columns is named', () =>
     expect(readCodeMap('a,b,c,d\na,b,c\n')).toEqual({
       fault: 'line 2 should have four columns, system, code, own system and own code, parted by commas',

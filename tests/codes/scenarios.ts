@@ -4,7 +4,7 @@ const fact = <const T>(value: T, ...from: string[]): Fact<T> => ({ value, from }
 
 export const phacoemulsification = fact('phacoemulsification' as const, 'procedure');
 export const implanted = fact(true, 'lens.placed');
-export const none = { cataract: [], complications: [], chosen: [] };
+export const none = { cataract: [], complications: [], laterComplications: [], chosen: [] };
 const cataract = (...kinds: string[]): readonly Fact<string>[] => kinds.map((kind) => fact(kind, 'diagnosis.cataract'));
 const torn = fact(true as const, 'capsule-state.posterior');
 

@@ -1,7 +1,7 @@
 import { codeTable } from '@sideport/schemas/codes/table-schema.ts';
 import { codeSets, needingConfirmation, withReplacements } from '@sideport/schemas/codes/table.ts';
 import { describe, expect, test } from 'vitest';
-import { suggestCodes } from '../../server/src/note/codes/suggest.ts';
+import { keysOf, suggestCodes } from '../../server/src/note/codes/suggest.ts';
 import { implanted, none, phacoemulsification, scenarios } from './scenarios.ts';
 
 const eye = <S extends 'right' | 'left'>(side: S) => ({ eye: { value: side, from: ['eye'] } });
@@ -37,6 +37,7 @@ test('a suggestion can be read aloud', () => {
     status: 'seen',
     codeSource: 'public table of the edition of 2023; the left by the letter of the body part',
     kind: 'procedure',
+    key: 'lens.replacement',
     order: 1,
     because: [
       { field: 'lens.placed', value: 'true' },
@@ -95,7 +96,9 @@ test('a lens fixed to the sclera takes the code of sutures only when it was sutu
   expect(sutured.notCoded.map(({ what }) => what)).toEqual(['type of lens']);
 });
 
-const chosen = (system: string, code: string) => [{ value: { system, code }, from: ['codes[0]'] }];
+const chosen = (system: string, code: string, hasWords = false) => [
+  { value: { system, code, hasWords }, from: ['codes[0]'] },
+];
 
 describe("the coder's own codes", () => {
   test.each([
@@ -113,9 +116,46 @@ describe("the coder's own codes", () => {
       'not suggested',
       "H26.8 is the coder's own choice; nothing in the note led to it here. It stands.",
     ],
+    // ICD-10-CM Official Guidelines, I.B.13: a cataract of both eyes has the bilateral code at the operation on the
+    // first eye, and the code of one eye at the second.
+    [
+      'ICD-10-CM',
+      'H25.13',
+      'both sides',
+      'H25.13 is a code of both eyes, and the note says right (eye). It stands for a diagnosis at the operation on the first eye while the other still has it, and not at the second (ICD-10-CM Official Guidelines, I.B.13).',
+    ],
+    // LOINC panel 62679-6: 66067-0 is the axial length of the left eye.
+    [
+      'LOINC',
+      '66067-0',
+      'other side',
+      '66067-0 is a code of the left eye, and the note says right (eye). For the right eye it would be 64742-0.',
+    ],
   ])('%s %s', (system, code, verdict, message) => {
     const { compared } = suggestCodes({ ...usual, chosen: chosen(system, code) }, 'icd10cm');
     expect(compared[0]).toEqual({ system, code, verdict, message });
+  });
+  test('a code of both eyes has no place at the second', () => {
+    const second = { value: 'second' as const, from: ['which-eye'] };
+    const facts = { ...usual, whichEye: second, chosen: chosen('ICD-10-CM', 'H2513') };
+    expect(suggestCodes(facts, 'icd10cm').compared[0]).toMatchObject({
+      verdict: 'both sides',
+      message: expect.stringContaining('Each operation has the code of its own eye.') as string,
+    });
+  });
+  // OPCS-4.11, quoted second-hand in public coding guides: Z94.1 is bilateral, Z94.2 right, Z94.3 left.
+  test('Z94.1 is named as a code of both eyes', () => {
+    const { compared } = suggestCodes({ ...usual, chosen: chosen('OPCS-4', 'Z94.1') }, 'icd10-opcs4');
+    expect(compared[0]).toMatchObject({ verdict: 'both sides' });
+  });
+  test.each([
+    ['CPT', '66984', true, ['licensed words']],
+    ['CPT', '66984', false, []],
+    ['local', '66984', true, []],
+    ['LOINC', '64742-0', false, []],
+  ])('%s %s with words: %s', (system, code, hasWords, verdicts) => {
+    const { compared } = suggestCodes({ ...usual, chosen: chosen(system, code, hasWords) }, 'icd10cm');
+    expect(compared.map(({ verdict }) => verdict)).toEqual(verdicts);
   });
   test('a suggestion the coder left out is named', () => {
     const { compared } = suggestCodes({ ...usual, chosen: chosen('OPCS-4', 'C71.2') }, 'icd10-opcs4');
@@ -127,7 +167,37 @@ describe("the coder's own codes", () => {
   });
 });
 
+test('one code that two complications lead to names both', () => {
+  const facts = {
+    ...usual,
+    complications: [
+      { value: 'lens fragment into vitreous', from: ['complications[0].what'] },
+      { value: 'retained fragment', from: ['complications[1].what'] },
+    ],
+  };
+  const fragment = suggestCodes(facts, 'icd10cm').suggestions.filter(({ code }) => code === 'H59.021');
+  expect(fragment.map(({ because }) => because.map(({ field }) => field))).toEqual([
+    ['complications[0].what', 'complications[1].what'],
+  ]);
+});
+
 describe('the tables', () => {
+  test.each(['icd10cm', 'icd10-opcs4'] as const)('%s: every entry is one that a rule asks for', (set) => {
+    const asked = keysOf(set);
+    for (const role of ['diagnoses', 'procedures'] as const) {
+      expect(codeSets[set][role].codes.map(({ key }) => key).filter((key) => !asked[role].includes(key))).toEqual([]);
+    }
+  });
+  test.each(['icd10cm', 'icd10-opcs4'] as const)('%s: the rules ask for nothing but these keys', (set) => {
+    const asked = keysOf(set);
+    for (const { facts } of scenarios) {
+      const { suggestions } = suggestCodes({ ...facts, ...eye('right') }, set);
+      for (const { kind, key } of suggestions) {
+        expect(asked[kind === 'diagnosis' ? 'diagnoses' : 'procedures']).toContain(key);
+      }
+    }
+  });
+
   const tables = Object.values(codeSets).flatMap((set) => [set.diagnoses, set.procedures]);
   test.each(tables)('$system keeps to the schema of code tables', (table) => {
     expect(codeTable.parse(table)).toEqual(table);

@@ -1,6 +1,7 @@
 import icd10 from './icd10.json' with { type: 'json' };
 import icd10cm from './icd10cm.json' with { type: 'json' };
 import icd10pcs from './icd10pcs.json' with { type: 'json' };
+import loinc from './loinc.json' with { type: 'json' };
 import opcs4 from './opcs4.json' with { type: 'json' };
 import type { CodeEntry, CodeTable } from './table-schema.ts';
 
@@ -11,6 +12,9 @@ export const codeSets = {
   icd10cm: { diagnoses: icd10cm as CodeTable, procedures: icd10pcs as CodeTable },
   'icd10-opcs4': { diagnoses: icd10 as CodeTable, procedures: opcs4 as CodeTable },
 } as const satisfies Record<string, { readonly diagnoses: CodeTable; readonly procedures: CodeTable }>;
+
+/** Codes of measurements that have a side; a code for the wrong side is worse than none. */
+export const measurements = loinc as CodeTable;
 
 export type CodeSetName = keyof typeof codeSets;
 

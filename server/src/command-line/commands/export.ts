@@ -1,7 +1,7 @@
 import { RemovalCount } from '../../note/deidentify/removal.ts';
 import type { Leaving, LeavingDates } from '../../note/export/leaving.ts';
 import { defineCommand } from '../command.ts';
-import { codeOptions, codesFromMemory, unconfirmedCodes } from '../exporting/code-options.ts';
+import { codeOptions, codesFromMemory, unconfirmedCodes, unusedMapLines } from '../exporting/code-options.ts';
 import { leavingRecords } from '../exporting/gather.ts';
 import { readKey } from '../exporting/key.ts';
 import { removalText } from '../exporting/removal-text.ts';
@@ -107,6 +107,7 @@ export const exportNotes = defineCommand({
     problems.push(...(writer.problems ?? []));
     for (const remark of writer.remarks) say(remark);
     say(key?.remark);
+    if (codes) say(unusedMapLines(codes, values['code-map']));
     say(unconfirmedCodes(fromMemory));
     if (deidentify) say(removalText(removed.list()));
     for (const problem of problems) say(problem);

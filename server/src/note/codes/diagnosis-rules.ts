@@ -1,3 +1,5 @@
+import type { CodeSetName } from '@sideport/schemas/codes/table.ts';
+import { complicationDrafts, complicationKeys } from './complication-rules.ts';
 import type { CodingFacts, Fact } from './facts.ts';
 import { notCoded, type CodingRule, type Draft, type Drafts, type NotCoded } from './suggestion.ts';
 
@@ -36,20 +38,20 @@ const CAUSE: CodingRule = {
   source: 'ICD-10 tabular list, H25 and H26',
   status: 'from memory',
 };
-const RUPTURE_UK: CodingRule = {
-  says: 'A rupture of the posterior capsule documented as a complication takes T81.2 followed by Y60.0.',
-  source: 'National Clinical Coding Standards ICD-10 2026, version 12.0, DCS.XIX.7 and DCS.XX.8',
-  status: 'second-hand',
-};
-const INTRAOPERATIVE: CodingRule = {
-  says: 'A complication during the operation is coded beside the diagnosis when the surgeon documents it as one.',
-  source: 'ICD-10-CM tabular list, H59',
-  status: 'from memory',
-};
+/** Under this age no cataract is age-related. ICD-10 has H26.0 for cataract of childhood (title from memory). */
+const ADULT = 18;
+/** Under this age the wording of the code is worth a second look; common practice, no source. */
+const SENIOR = 60;
+
+/** The entries that these rules ask a table for. */
+export function diagnosisKeys(set: CodeSetName): readonly string[] {
+  const cataract = [...Object.values(FORMS), ...Object.values(CAUSES), 'cataract.combined', 'cataract.unspecified'];
+  return [...new Set([...cataract, ...complicationKeys(set)])];
+}
 
 /** Diagnoses: the cataract first, then complications in the order in which they are recorded. */
-export function diagnosisDrafts(facts: CodingFacts, set: 'icd10cm' | 'icd10-opcs4'): Drafts {
-  const cataract = cataractDraft(facts.cataract);
+export function diagnosisDrafts(facts: CodingFacts, set: CodeSetName): Drafts {
+  const cataract = cataractDraft(facts, set);
   const complications = complicationDrafts(facts, set);
   return {
     drafts: [...cataract.drafts, ...complications.drafts],
@@ -57,99 +59,90 @@ export function diagnosisDrafts(facts: CodingFacts, set: 'icd10cm' | 'icd10-opcs
   };
 }
 
-function cataractDraft(kinds: readonly Fact<string>[]): Drafts {
+function cataractDraft({ cataract: kinds, ageYears, whichEye }: CodingFacts, set: CodeSetName): Drafts {
   if (kinds.length === 0) {
     return { drafts: [], notCoded: [notCoded('cataract', 'the note does not say which kind of cataract it was', [])] };
   }
   const cause = kinds.find((kind) => CAUSES[kind.value] !== undefined);
   if (cause) {
-    const key = CAUSES[cause.value] ?? '';
-    return only({
-      key,
+    const draft = {
+      key: CAUSES[cause.value] ?? '',
       facts: [cause],
       rule: CAUSE,
       wouldChange: 'another cause, or none, among the kinds of cataract',
-    });
+    };
+    return oneOf(
+      draft,
+      kinds,
+      () => `the diagnosis is coded by its cause, ${cause.value}; whether this is coded beside it is for a coder`,
+    );
   }
-  const elsewhere = kinds.find((kind) => kind.value === CAUSE_ELSEWHERE);
-  if (elsewhere) {
-    const why = 'the disease behind it decides the code, and the table has no certain one';
-    return { drafts: [], notCoded: [notCoded(`${elsewhere.value} (diagnosis)`, why, [elsewhere])] };
+  if (kinds.some((kind) => kind.value === CAUSE_ELSEWHERE)) {
+    const why = 'the disease behind the cataract decides the code, and the table has no certain one';
+    return { drafts: [], notCoded: without(kinds, () => why) };
   }
   const forms = kinds.filter((kind) => FORMS[kind.value] !== undefined);
-  const keys = [...new Set(forms.map((kind) => FORMS[kind.value] ?? ''))];
-  const [first] = keys;
-  if (first !== undefined) {
-    const single = keys.length === 1;
-    return only({
-      key: single ? first : 'cataract.combined',
-      facts: forms,
-      rule: single ? SUBTYPE : COMBINED,
-      wouldChange: single
-        ? 'a further form of cataract, a documented cause (injury, steroid, congenital), or a young patient: the code says age-related'
-        : 'a single form of cataract, or a documented cause',
-    });
+  if (forms.length > 0) {
+    if (ageYears !== undefined && ageYears < ADULT) {
+      const why = `the patient was ${ageYears} years old, and the codes of this form say age-related; a cataract of childhood is classified elsewhere (H26.0, from memory)`;
+      return { drafts: [], notCoded: without(kinds, () => why) };
+    }
+    const first = set === 'icd10cm' && whichEye?.value !== 'second';
+    return oneOf(formDraft(forms, ageYears, first), kinds, (kind) =>
+      kind === 'white' ? 'a form is documented, and the code of the form stands for it' : whyNoDiagnosis(kind),
+    );
   }
   const white = kinds.filter((kind) => kind.value === 'white');
   if (white.length > 0) {
-    return only({
+    const draft = {
       key: 'cataract.unspecified',
       facts: white,
       rule: SUBTYPE,
       wouldChange: 'a documented form (nuclear, cortical, posterior subcapsular) or cause',
-    });
+    };
+    return oneOf(draft, kinds, whyNoDiagnosis);
   }
+  return { drafts: [], notCoded: without(kinds, whyNoDiagnosis) };
+}
+
+/** One code for the lens, and a word on every kind of cataract that had no part in it. */
+function oneOf(draft: Draft, kinds: readonly Fact<string>[], whyNot: (kind: string) => string): Drafts {
   return {
-    drafts: [],
-    notCoded: kinds.map((kind) => notCoded(`${kind.value} (diagnosis)`, whyNoDiagnosis(kind.value), [kind])),
+    drafts: [draft],
+    notCoded: without(
+      kinds.filter((kind) => !draft.facts.includes(kind)),
+      whyNot,
+    ),
   };
 }
 
-const only = (draft: Draft): Drafts => ({ drafts: [draft], notCoded: [] });
+const without = (kinds: readonly Fact<string>[], why: (kind: string) => string): readonly NotCoded[] =>
+  kinds.map((kind) => notCoded(`${kind.value} (diagnosis)`, why(kind.value), [kind]));
+
+// Source: ICD-10-CM Official Guidelines for Coding and Reporting, I.B.13 (seen second-hand, on a page of CMS).
+const BOTH_EYES =
+  'A cataract of both eyes takes the bilateral code at the operation on the first eye (ICD-10-CM guidelines, I.B.13)';
+
+function formDraft(forms: readonly Fact<string>[], ageYears: number | undefined, mayBeBoth: boolean): Draft {
+  const keys = [...new Set(forms.map((kind) => FORMS[kind.value] ?? ''))];
+  const single = keys.length === 1;
+  const age =
+    ageYears !== undefined && ageYears < SENIOR
+      ? `The patient was ${ageYears} years old, and the code says age-related: a cataract documented as juvenile or presenile is classified elsewhere (H26.0, from memory)`
+      : 'The code says age-related: a young patient has another';
+  const other = single
+    ? 'a further form of cataract, or a documented cause (injury, steroid, congenital)'
+    : 'a single form of cataract, or a documented cause';
+  return {
+    key: single ? (keys[0] ?? '') : 'cataract.combined',
+    facts: forms,
+    rule: single ? SUBTYPE : COMBINED,
+    wouldChange: [other, age, ...(mayBeBoth ? [BOTH_EYES] : [])].join('. '),
+  };
+}
 
 function whyNoDiagnosis(kind: string): string {
   if (kind.endsWith('polar')) return 'a polar cataract may be congenital or acquired, and the note does not say which';
   if (kind === 'pseudophakia') return 'the fault of the lens in the eye decides the code, and no field records it';
   return 'the table has no certain code for it; choose one from the full classification';
-}
-
-function complicationDrafts(facts: CodingFacts, set: 'icd10cm' | 'icd10-opcs4'): Drafts {
-  const drafts: Draft[] = [];
-  const without: NotCoded[] = [];
-  const uk = set === 'icd10-opcs4';
-  const torn = facts.posteriorCapsuleTorn;
-  if (torn) {
-    const rule = uk ? RUPTURE_UK : INTRAOPERATIVE;
-    const wouldChange = 'a capsule opened on purpose, or a tear that the surgeon does not document as a complication';
-    drafts.push({ key: 'complication.capsule-rupture', facts: [torn], rule, wouldChange });
-    if (uk) drafts.push({ key: 'cause.surgical-operation', facts: [torn], rule, wouldChange });
-  }
-  for (const complication of facts.complications) {
-    const key = complicationKey(complication.value, uk);
-    if (key) {
-      drafts.push({
-        key,
-        facts: [complication],
-        rule: INTRAOPERATIVE,
-        wouldChange: 'the complication not being documented as one',
-      });
-    } else {
-      without.push(
-        notCoded(
-          `${complication.value} (complication)`,
-          'the table has no certain code for it; choose one from the full classification',
-          [complication],
-        ),
-      );
-    }
-  }
-  return { drafts, notCoded: without };
-}
-
-function complicationKey(complication: string, uk: boolean): string | undefined {
-  if (complication === 'suprachoroidal haemorrhage' || complication === 'hyphaema') return 'complication.haemorrhage';
-  if (uk) return undefined;
-  return complication === 'lens fragment into vitreous' || complication === 'retained fragment'
-    ? 'complication.fragment'
-    : undefined;
 }

@@ -1,4 +1,5 @@
 import type { CodingFacts, Extraction } from './facts.ts';
+import { notDone } from './not-done.ts';
 import { notCoded, type CodingRule, type Draft, type Drafts, type NotCoded } from './suggestion.ts';
 
 const EDITION = 'National Clinical Coding Standards OPCS-4 2026, version 13.1';
@@ -33,6 +34,20 @@ const EXTRACTION_KEYS: Readonly<Record<Extraction, string>> = {
   extracapsular: 'lens.extracapsular',
   intracapsular: 'lens.intracapsular',
 };
+
+/** The entries that these rules ask a table for. */
+export const OPCS_KEYS: readonly string[] = [
+  'lens.replacement',
+  'lens.replacement-sutured',
+  ...Object.values(EXTRACTION_KEYS),
+  'lens.prosthesis-removal',
+  'lens.prosthesis-revision',
+  'iris-hooks',
+  'tension-ring',
+  'vitrectomy.anterior',
+  'vitrectomy.pars-plana',
+  'site',
+];
 
 /** Procedures of OPCS-4 in their sequence: lens, extraction, supplements, side. */
 export function opcsDrafts(facts: CodingFacts): Drafts {
@@ -113,9 +128,11 @@ function supplementDrafts({ irisHooks, tensionRing, vitrectomy }: CodingFacts): 
 const SUTURED_OR_NOT =
   'the code depends on sutures, and the note does not say whether the lens was sutured. Sutured: C75.4 (from memory); it is suggested once the lens is placed as “sutured to the sclera”. Not sutured, as with flanged haptics: confirm a code locally';
 
-function withoutCode({ expansionRing, iridotomy, lensImplanted, scleralFixation }: CodingFacts): readonly NotCoded[] {
+function withoutCode(facts: CodingFacts): readonly NotCoded[] {
+  const { expansionRing, iridotomy, lensImplanted, scleralFixation } = facts;
   const why = 'the table has no certain code for it; choose one from the full classification';
   return [
+    ...notDone(facts),
     ...(lensImplanted?.value && scleralFixation?.value === 'sutures not stated'
       ? [notCoded('insertion of a lens fixed to the sclera', SUTURED_OR_NOT, [lensImplanted, scleralFixation])]
       : []),

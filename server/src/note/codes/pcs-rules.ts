@@ -1,4 +1,5 @@
 import type { CodingFacts } from './facts.ts';
+import { notDone } from './not-done.ts';
 import { notCoded, type CodingRule, type Draft, type Drafts, type NotCoded } from './suggestion.ts';
 
 const REPLACEMENT: CodingRule = {
@@ -31,6 +32,17 @@ const IRIS: CodingRule = {
   source: 'ICD-10-PCS, table 08B',
   status: 'from memory',
 };
+
+/** The entries that these rules ask a table for. */
+export const PCS_KEYS: readonly string[] = [
+  'lens.replacement',
+  'lens.extraction',
+  'lens.prosthesis-removal',
+  'lens.prosthesis-revision',
+  'vitrectomy.anterior',
+  'vitrectomy.pars-plana',
+  'iridotomy',
+];
 
 /** Procedures of ICD-10-PCS: the lens first, then what was done beside it. */
 export function pcsDrafts(facts: CodingFacts): Drafts {
@@ -102,6 +114,7 @@ function lensDrafts({ earlierLens, extraction, lensImplanted, scleralFixation }:
 function withoutCode(facts: CodingFacts): readonly NotCoded[] {
   const why = 'no code of its own was found in ICD-10-PCS; it is part of the operation (from memory)';
   return [
+    ...notDone(facts),
     ...(facts.tensionRing ? [notCoded('capsular tension ring', why, [facts.tensionRing])] : []),
     ...(facts.irisHooks ? [notCoded('iris hooks', why, [facts.irisHooks])] : []),
     ...(facts.expansionRing ? [notCoded('pupil expansion ring', why, [facts.expansionRing])] : []),

@@ -1,9 +1,9 @@
 import { codeSets, type CodeSetName, type CodeTable } from '@sideport/schemas/codes/table.ts';
 import { compareChosen } from './compare.ts';
-import { diagnosisDrafts } from './diagnosis-rules.ts';
+import { diagnosisDrafts, diagnosisKeys } from './diagnosis-rules.ts';
 import type { CodingFacts } from './facts.ts';
-import { opcsDrafts } from './opcs-rules.ts';
-import { pcsDrafts } from './pcs-rules.ts';
+import { OPCS_KEYS, opcsDrafts } from './opcs-rules.ts';
+import { PCS_KEYS, pcsDrafts } from './pcs-rules.ts';
 import { notCoded, type CodeSuggestion, type CodeSuggestions, type Draft, type NotCoded } from './suggestion.ts';
 
 export const CODING_CAUTION =
@@ -12,6 +12,11 @@ export const CODING_CAUTION =
 export interface CodeTables {
   readonly diagnoses: CodeTable;
   readonly procedures: CodeTable;
+}
+
+/** The entries that are asked of each table of a set: one by another name is never used. */
+export function keysOf(set: CodeSetName): Readonly<Record<keyof CodeTables, readonly string[]>> {
+  return { diagnoses: diagnosisKeys(set), procedures: set === 'icd10cm' ? PCS_KEYS : OPCS_KEYS };
 }
 
 /**
@@ -53,9 +58,16 @@ function written(
   const suggestions: CodeSuggestion[] = [];
   for (const draft of drafts) {
     const entry = table.codes.find((candidate) => candidate.key === draft.key);
+    const because = draft.facts.flatMap((fact) =>
+      fact.from.map((field) => ({ field, value: fact.says ?? String(fact.value) })),
+    );
+    const earlier = entry ? suggestions.findIndex(({ code }) => code === entry[eye]) : -1;
+    const same = suggestions[earlier];
     if (!entry) {
       missing.push(notCoded(draft.key, `the table of ${table.system} has no entry for it`, draft.facts));
-    } else if (!suggestions.some((earlier) => earlier.code === entry[eye])) {
+    } else if (same) {
+      suggestions[earlier] = { ...same, because: [...same.because, ...because] };
+    } else {
       suggestions.push({
         system: table.system,
         edition: table.edition,
@@ -64,10 +76,9 @@ function written(
         status: entry.status,
         codeSource: entry.source ?? entry.status,
         kind,
+        key: entry.key,
         order: suggestions.length + 1,
-        because: draft.facts.flatMap((fact) =>
-          fact.from.map((field) => ({ field, value: fact.says ?? String(fact.value) })),
-        ),
+        because,
         rule: draft.rule,
         wouldChange: draft.wouldChange,
       });

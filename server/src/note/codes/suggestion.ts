@@ -15,8 +15,12 @@ export interface CodeSuggestion {
   readonly title: string;
   /** How well the code itself is known. */
   readonly status: CodeEntry['status'];
+  /** The suggested code that the user's own map made this one from. */
+  readonly mappedFrom?: { readonly system: string; readonly code: string };
   readonly codeSource: string;
   readonly kind: 'diagnosis' | 'procedure';
+  /** What the code stands for; the entry of the table, and of a department's own, by this key. */
+  readonly key: string;
   /** Place in the sequence of its kind, from 1. */
   readonly order: number;
   /** The recorded facts that led here, as `field: value`. */
@@ -37,7 +41,7 @@ export interface NotCoded {
 export interface Compared {
   readonly system: string;
   readonly code: string;
-  readonly verdict: 'same' | 'other side' | 'not suggested' | 'left out';
+  readonly verdict: 'same' | 'other side' | 'both sides' | 'not suggested' | 'left out' | 'licensed words';
   readonly message: string;
 }
 

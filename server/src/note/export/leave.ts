@@ -1,5 +1,6 @@
-import { computedValues, recordPlan } from '@sideport/schemas';
+import { computedValues, recordPlan, type Amendment, type Operation } from '@sideport/schemas';
 import type { CodeSetName } from '@sideport/schemas/codes/table.ts';
+import { withoutAmended } from '../codes/amended.ts';
 import { codingFacts } from '../codes/facts-of-note.ts';
 import { withMappedCodes, type MappedCode } from '../codes/code-map.ts';
 import { CODING_CAUTION, suggestCodes, type CodeTables } from '../codes/suggest.ts';
@@ -41,16 +42,18 @@ export function leave(
     const anchor = { patient: note.patient?.ref?.value, operationDate: note.date?.value };
     const amendments = amendmentsOf(set, note.id?.value);
     const left = deidentify ? deidentifyRecord(note, recordPlan('operation'), deidentify, anchor, removed) : note;
-    const codes = options.codes && codesOf(left, options.codes);
+    const leavingAmendments = deidentify
+      ? amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed))
+      : amendments;
+    const found = derived(computed.values, deidentify === undefined ? undefined : removed);
+    const codes = options.codes && codesOf(left, leavingAmendments, found, options.codes);
     return {
       kind: 'operation',
       note: left,
       computed: values,
-      derived: derived(computed.values, deidentify === undefined ? undefined : removed),
+      derived: found,
       ...(codes ? { codes } : {}),
-      amendments: deidentify
-        ? amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed))
-        : amendments,
+      amendments: leavingAmendments,
       repeated,
     };
   }
@@ -103,7 +106,9 @@ function derived(values: readonly ComputedValue[], removed: RemovalCount | undef
 }
 
 function codesOf(
-  note: Parameters<typeof codingFacts>[0],
+  note: Operation,
+  amendments: readonly Amendment[],
+  { ageYears }: Derived,
   { set, tables, map }: NonNullable<LeavingOptions['codes']>,
 ): CodeSuggestions {
   if (note.status?.value === 'planned') {
@@ -115,6 +120,7 @@ function codesOf(
       caution: CODING_CAUTION,
     };
   }
-  const suggested = suggestCodes(codingFacts(note), set, tables);
+  const facts = codingFacts(note, ageYears === undefined ? undefined : Number(ageYears));
+  const suggested = withoutAmended(suggestCodes(facts, set, tables), amendments);
   return { ...suggested, suggestions: withMappedCodes(suggested.suggestions, map) };
 }

@@ -1,28 +1,7 @@
-import { codeSets } from '@sideport/schemas/codes/table.ts';
+import { sideOfCode } from '@sideport/schemas/codes/sides.ts';
 import { operationCheck, type About } from '../check.ts';
 import { related } from '../support/place.ts';
 import { certainEye } from '../support/sides.ts';
-
-const plain = (code: string): string => code.replace('.', '').toUpperCase();
-
-let known: ReadonlyMap<string, 'right' | 'left'> | undefined;
-
-/** The side that a code is for, where the code tells one, by system and code without its dot. */
-function sidesOfCodes(): ReadonlyMap<string, 'right' | 'left'> {
-  if (known !== undefined) return known;
-  const sides = new Map<string, 'right' | 'left'>();
-  for (const { diagnoses, procedures } of Object.values(codeSets)) {
-    for (const { system, codes } of [diagnoses, procedures]) {
-      for (const { right, left } of codes) {
-        if (right === left) continue;
-        sides.set(`${system} ${plain(right)}`, 'right');
-        sides.set(`${system} ${plain(left)}`, 'left');
-      }
-    }
-  }
-  known = sides;
-  return sides;
-}
 
 export const codeForOtherEye = operationCheck({
   id: 'code-for-other-eye',
@@ -35,8 +14,9 @@ export const codeForOtherEye = operationCheck({
     if (eye === undefined || note.eye === undefined) return;
     for (const { system, code } of note.codes?.items ?? []) {
       if (system === undefined || code === undefined) continue;
-      const side = sidesOfCodes().get(`${system.value} ${plain(code.value)}`);
-      if (side === undefined || side === eye) continue;
+      const side = sideOfCode(system.value, code.value);
+      // A code of both eyes can be right: for the diagnosis at the first of two operations (ICD-10-CM, I.B.13).
+      if (side === undefined || side === 'both' || side === eye) continue;
       say({
         at: code,
         message: `Side: ${code.value} is a code of the ${side} eye, but this note is about the ${eye} eye.`,
