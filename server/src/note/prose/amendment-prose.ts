@@ -4,7 +4,8 @@ import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
 import type { ProseDocument } from './document.ts';
 import { capital, join, longInstant } from './english.ts';
-import { tidyFor } from './passage.ts';
+import { Passage, tidyFor } from './passage.ts';
+import { sayRisks } from './sections/diagnosis.ts';
 
 /**
  * An amendment by itself; the note that it amends shows it beside the original.
@@ -12,6 +13,8 @@ import { tidyFor } from './passage.ts';
  */
 export function amendmentProse(note: Amendment, unread: number, amended: Operation | undefined): ProseDocument {
   const tidy = tidyFor('amendment');
+  const risks = new Passage();
+  sayRisks(risks, note.patient, tidy);
   const changes = changesBelow([note], () => true, amended);
   return {
     title: join(
@@ -33,7 +36,13 @@ export function amendmentProse(note: Amendment, unread: number, amended: Operati
       { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
       { label: 'Note', text: tidy(note.id) ?? 'no id recorded' },
     ],
-    sections: [amendmentSection([note], changes), ...closingSections(note, tidy)],
+    sections: [
+      amendmentSection([note], changes),
+      ...(risks.paragraphs.length === 0
+        ? []
+        : [{ id: 'patient', heading: 'Patient', paragraphs: risks.paragraphs, computed: [], amended: [] }]),
+      ...closingSections(note, tidy),
+    ],
     signatures: signatureLines(note.signed, tidy),
     cautions: CAUTIONS,
   };

@@ -10,6 +10,7 @@ import { keratometryWords, refractionWords } from './measurements.ts';
 import { MORE_VALUES, recordedLines } from './recorded-values.ts';
 import { placePhrase } from './places.ts';
 import { Passage, tidyFor, type Tidy } from './passage.ts';
+import { sayRisks } from './sections/diagnosis.ts';
 import { patientWords } from './sections/people.ts';
 
 /** A later visit as prose. */
@@ -57,6 +58,7 @@ function examination(note: FollowUp, tidy: Tidy): Passage {
     acuity?.corrected && `${acuityWords(acuity.corrected, tidy(acuity.corrected))} with the best correction`,
     acuity?.pinhole && `${acuityWords(acuity.pinhole, tidy(acuity.pinhole))} through a pinhole`,
   ].filter((part) => part !== undefined);
+  sayRisks(passage, note.patient, tidy);
   passage.say(acuities.length > 0 ? `The acuity was ${and(acuities)}` : undefined);
   passage.say(refractionWords(note.refraction, note['vertex-distance'], tidy));
   const measured = keratometryWords({ ...keratometry, 'keratometry-method': keratometry?.method }, 'was', tidy);

@@ -21,14 +21,7 @@ export function diagnosisPassage(note: Operation, tidy: Tidy): Passage {
     listed('Other disease of this eye', comorbidity && terms(comorbidity.items), note.$.said['comorbidity']?.word),
   );
   passage.say(listed('Expected difficulty', difficulty && terms(difficulty.items), note.$.said['difficulty']?.word));
-  const allergies = patient?.allergies?.items.map((one) => allergyWords(tidy(one) ?? ''));
-  passage.say(listed('Allergies', allergies && and(allergies), patient?.$.said['allergies']?.word));
-  const anticoagulant = tidy(patient?.anticoagulant) ?? patient?.$.said['anticoagulant']?.word;
-  passage.say(
-    anticoagulant === undefined || anticoagulant === 'not recorded' ? undefined : `Anticoagulant: ${anticoagulant}`,
-  );
-  passage.say(alphaBlocker(patient?.['alpha-blocker']?.value));
-  if (patient?.['lies-flat']) passage.say(`The patient ${patient['lies-flat'].value ? 'can' : 'cannot'} lie flat`);
+  sayRisks(passage, patient, tidy);
   passage.need('diagnosis', diagnosis?.cataract, diagnosis?.text);
   passage.need(
     'post-operative diagnosis',
@@ -41,6 +34,18 @@ export function diagnosisPassage(note: Operation, tidy: Tidy): Passage {
   passage.need('anticoagulant', patient?.anticoagulant, patient?.$.said['anticoagulant']?.word);
   passage.need('alpha-blocker', patient?.['alpha-blocker']);
   return passage;
+}
+
+/** What a patient brings along: allergies and drugs; as it is recorded in a note of any kind. */
+export function sayRisks(passage: Passage, patient: Operation['patient'], tidy: Tidy): void {
+  const allergies = patient?.allergies?.items.map((one) => allergyWords(tidy(one) ?? ''));
+  passage.say(listed('Allergies', allergies && and(allergies), patient?.$.said['allergies']?.word));
+  const anticoagulant = tidy(patient?.anticoagulant) ?? patient?.$.said['anticoagulant']?.word;
+  passage.say(
+    anticoagulant === undefined || anticoagulant === 'not recorded' ? undefined : `Anticoagulant: ${anticoagulant}`,
+  );
+  passage.say(alphaBlocker(patient?.['alpha-blocker']?.value));
+  if (patient?.['lies-flat']) passage.say(`The patient ${patient['lies-flat'].value ? 'can' : 'cannot'} lie flat`);
 }
 
 const NOT_A_FORM = ['pseudophakia', 'aphakia', 'clear lens'];
