@@ -25,6 +25,7 @@ export function readCodeMap(text: string): readonly MappedCode[] | { readonly fa
     if (line.trim() === '' || line.startsWith('#') || (index === 0 && HEADING.test(line))) continue;
     const cells = cellsOf(line);
     if (cells === undefined) return { fault: `line ${index + 1} has a quotation mark too many or too few` };
+    const [fromSystem = '', fromCode = '', toSystem = '', toCode = ''] = cells;
     if (cells.length !== 4 || cells.includes('')) {
       return {
         fault: `line ${index + 1} should have four columns, system, code, own system and own code, parted by commas`,
