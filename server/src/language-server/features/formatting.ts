@@ -5,6 +5,7 @@ import type {
   TextEdit,
 } from 'vscode-languageserver';
 import { formatLineLeft, formatNote } from '../../note/editing/format.ts';
+import { formatRange } from '../../note/editing/format-range.ts';
 import type { Edit } from '../../note/remark.ts';
 import { forNote, type Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
@@ -22,9 +23,8 @@ export function formatting(server: Server): void {
       'textDocument/rangeFormatting',
       [],
       (note, { range }) => {
-        const [start, end] = [note.lines.offsetAt(range.start), note.lines.offsetAt(range.end)];
-        const within = formatNote(note.reading).filter(({ span }) => span.start >= start && span.end <= end);
-        return textEdits(within, note);
+        const span = { start: note.lines.offsetAt(range.start), end: note.lines.offsetAt(range.end) };
+        return textEdits(formatRange(note.reading, span), note);
       },
     ),
   );
