@@ -44,6 +44,15 @@ describe('practice on the first note', () => {
     expect(await editor.edit(note, sample)).toEqual([]);
   });
 
+  it('does not keep another note waiting', async () => {
+    editor = await TestEditor.inProcess({ practice: 100_000 });
+    await editor.open(note, sample);
+    await turns(20);
+    const other = 'file:///set/2031/b.opnote.yaml';
+    const remarks = await editor.open(other, sample.replace('eye: left\nwhich-eye', 'eye: lefft\nwhich-eye'));
+    expect(remarks.map(({ code }) => code)).toContain('unknown-word');
+  });
+
   it('ends', async () => {
     let asked = 0;
     editor = await TestEditor.inProcess({ practice: 5, onTurn: () => void (asked += 1) });

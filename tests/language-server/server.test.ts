@@ -47,6 +47,21 @@ describe('remarks', () => {
     expect(versions.length).toBeLessThan(10);
   });
 
+  it('name the lines of other places in words where an editor cannot show these', async () => {
+    const text = 'opnote: 1\nrecord: operation\nstatus: draft\neye: left\nsafety:\n  site-marked: right\n';
+    const plain = await TestEditor.inProcess({ capabilities: {} });
+    const [folded] = (await plain.open(note, text)).filter(({ code }) => code === 'marked-eye-differs');
+    const [shown] = (await editor.open(note, text)).filter(({ code }) => code === 'marked-eye-differs');
+    const [place] = shown?.relatedInformation ?? [];
+    const words = typeof shown?.message === 'string' ? shown.message : '';
+    expect(place).toBeDefined();
+    expect(folded?.relatedInformation).toBeUndefined();
+    expect(folded?.message).toBe(
+      `${words} See: ${place?.message} (line ${(place?.location.range.start.line ?? 0) + 1}).`,
+    );
+    await plain.stop();
+  });
+
   it('are taken away when the note is closed', async () => {
     await editor.open(note, 'opnote: 1\nrecord: operation\neye: lefft\n');
     expect(editor.diagnostics(note).length).toBeGreaterThan(0);
@@ -134,6 +149,14 @@ describe('hover', () => {
   });
 });
 
+/** The edits that format a line, or lines. */
+const formatLine = (first: number, last = first) =>
+  editor.request<TextEdit[]>('textDocument/rangeFormatting', {
+    textDocument: { uri: note },
+    range: { start: { line: first, character: 0 }, end: { line: last + 1, character: 0 } },
+    options: { tabSize: 2, insertSpaces: true },
+  });
+
 describe('the other requests', () => {
   it('outline, fold, select and colour the note', async () => {
     await editor.open(note, sample);
@@ -169,6 +192,41 @@ describe('the other requests', () => {
       options,
     });
     expect(applied(text, left)).toBe('opnote: 1\nrecord: operation\npreop:\n    pupil: 7 mm\n    ');
+  });
+
+  it('format a part of the note and nothing else', async () => {
+    const text = 'opnote: 1\nrecord: operation\npreop:\n  pupil: 7\n  pressure: 15\n';
+    await editor.open(note, text);
+    expect(applied(text, await formatLine(3))).toBe(text.replace('pupil: 7', 'pupil: 7 mm'));
+  });
+
+  it('move no line of a part out of the column of the lines around it', async () => {
+    const text = 'opnote: 1\nrecord: operation\npreop:\n    pupil: 7\n    pressure: 15\n';
+    await editor.open(note, text);
+    expect(applied(text, await formatLine(3))).toBe(text.replace('pupil: 7', 'pupil: 7 mm'));
+    expect(applied(text, await formatLine(3, 4))).toBe(
+      'opnote: 1\nrecord: operation\npreop:\n  pupil: 7 mm\n  pressure: 15 mmHg\n',
+    );
+  });
+
+  it('give the computed values and the colours of the lines in view', async () => {
+    await editor.open(note, sample);
+    const textDocument = { uri: note };
+    const lines = (range: object) => editor.request<InlayHint[]>('textDocument/inlayHint', { textDocument, range });
+    const whole = { start: { line: 0, character: 0 }, end: { line: 999, character: 0 } };
+    const all = await lines(whole);
+    const { line } = all[1]!.position;
+    const here = { start: { line, character: 0 }, end: { line: line + 1, character: 0 } };
+    const seen = all.filter(({ position }) => position.line === line);
+    expect(seen.length).toBeLessThan(all.length);
+    expect(await lines(here)).toEqual(seen);
+    const { data } = await editor.request<{ data: number[] }>('textDocument/semanticTokens/range', {
+      textDocument,
+      range: here,
+    });
+    expect(data[0]).toBe(line);
+    expect(data.filter((_, at) => at > 0 && at % 5 === 0).every((down) => down <= 1)).toBe(true);
+    expect(data.length).toBeLessThan(50);
   });
 
   it('offer the fixes of a remark, its page, and what can be done at the cursor', async () => {

@@ -95,6 +95,16 @@ describe('a note that is closed', () => {
     expect(editor.checks(fu)).toContain('visit-reports-other-lens');
   });
 
+  it('and was saved right behind a change has told the others of the change', async () => {
+    await start(whole);
+    await editor.open(fu, followUp);
+    await editor.open(op, operation);
+    await turns(30);
+    await editor.type(op, operation.replace('+21.0', '+22.0'));
+    await editor.save(op);
+    await expect(editor.until(fu, has('visit-reports-other-lens'))).resolves.toBeUndefined();
+  });
+
   it('counts as it was saved even before it is read again', async () => {
     await start(whole);
     await editor.open(fu, followUp);

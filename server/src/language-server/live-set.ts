@@ -25,8 +25,8 @@ interface Known {
   readonly uri: string;
   /** Null: it is not stored, or not as text. */
   readonly stored: string | null;
-  /** The text that the other notes know: of an open note the one that they were told last. */
-  readonly told: string;
+  /** The text that the other notes know: of an open note the one that they were told last; null: none. */
+  readonly told: string | null;
   readonly facts: NoteFacts | undefined;
 }
 
@@ -113,9 +113,12 @@ export class LiveSet implements NoteSet {
     return true;
   }
 
-  /** Takes in that an open note was stored as it is written. */
+  /** Takes in that an open note was stored as it is written. The others are told of what is written, not of this. */
   saved(uri: string, text: string): void {
-    this.#put(uri, text, ++this.#questions);
+    const name = nameWithin(uri, this.root);
+    this.#isNewest(name, ++this.#questions);
+    this.#kept.delete(name);
+    this.#notes.set(name, { ...(this.#notes.get(name) ?? { uri, told: null, facts: undefined }), stored: text });
   }
 
   /** Takes in what an open document says now. True when notes of the set can notice the change. */
