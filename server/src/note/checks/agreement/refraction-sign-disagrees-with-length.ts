@@ -20,7 +20,8 @@ export const refractionSignDisagreesWithLength = operationCheck({
     if (refraction === undefined || length === undefined) return;
     if (
       has(note.diagnosis?.cataract, 'pseudophakia', 'aphakia') ||
-      has(note.comorbidity, 'previous corneal refractive surgery')
+      // Oil in the eye adds several dioptres of plus.
+      has(note.comorbidity, 'previous corneal refractive surgery', 'silicone oil in the eye')
     )
       return;
     const equivalent = refraction.value.sphere + refraction.value.cylinder / 2;
