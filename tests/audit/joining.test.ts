@@ -72,7 +72,7 @@ test('an amended note is counted as it was signed, and said to be amended', () =
   const partial = mergePartials([
     { version: 1, operations: [OPERATION], followUps: [], amendments: [amendment, amendment], unreadable: 0 },
   ]);
-  const result = audit(partial, { asOf: '2025-01-01' });
+  const result = audit(partial, { asOf: '2025-01-01', suppressBelow: 0 });
   expect(result.set.amendments).toBe(2);
   expect(result.standOuts).toContainEqual(expect.objectContaining({ kind: 'amended-notes', notes: ['OP-1'] }));
 });

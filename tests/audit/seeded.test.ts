@@ -11,7 +11,7 @@ let result: Audit;
 let learned: Learned;
 
 beforeAll(() => {
-  result = audit(wholeYear(), { asOf: AS_OF });
+  result = audit(wholeYear(), { asOf: AS_OF, suppressBelow: 0 });
   learned = learn(wholeYear(), presentIn(department));
 }, 120_000);
 
@@ -33,6 +33,12 @@ describe('the audit finds what was seeded', () => {
     for (const surgeon of ['S-01', 'S-02']) {
       expect(kinds({ surgeon }).filter((kind) => /rupture|cusum/.test(kind))).toEqual([]);
     }
+  });
+
+  test('and says so without the number where small numbers of the others would follow from it', () => {
+    const { standOuts } = audit(wholeYear(), { asOf: AS_OF });
+    const said = standOuts.filter(({ group, kind }) => group['surgeon'] === 'S-03' && /rupture|cusum/.test(kind));
+    expect(said.map(({ kind }) => kind)).toEqual(['rupture-hidden']);
   });
 
   test('the quarter in which one surgeon used a wrong constant', () => {

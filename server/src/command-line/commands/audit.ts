@@ -36,11 +36,15 @@ export const audit = defineCommand({
       fallback: 'quarter',
       about: 'how time is divided',
     },
-    'as-of': { kind: 'text', value: 'DATE', about: 'the day of the audit, year-month-day (usual: today)' },
+    'as-of': {
+      kind: 'text',
+      value: 'DATE',
+      about: 'the day of the audit, year-month-day: what is dated later is not counted (usual: today)',
+    },
     'suppress-below': {
       kind: 'text',
       value: 'N',
-      about: `hides groups with fewer events or eyes (usual: ${SMALL_CELL}; 0 shows all, for the department itself)`,
+      about: `hides groups with fewer events or eyes, and single notes (usual: ${SMALL_CELL}; 0 shows all, for the department itself)`,
     },
     department: { kind: 'text', value: 'FILE', about: 'uses this department file for every note' },
     shard: { kind: 'text', value: 'I/N', about: 'only this part of the notes, such as 2/4, with --format partial' },

@@ -24,7 +24,10 @@ export interface AuditOptions {
   /** The day of the audit, ISO: what is dated later is left out, reviews due before it are looked for. */
   readonly asOf: string;
   readonly period?: PeriodLength;
-  /** Groups with fewer events than this are not shown; 0 shows all. */
+  /**
+   * Groups with fewer events or eyes than this are not shown, nor are single notes named; 0 shows all, for the
+   * department itself.
+   */
   readonly suppressBelow?: number;
 }
 
@@ -62,12 +65,15 @@ export interface Audit {
   readonly set: AuditedSet;
   readonly figures: readonly Figure[];
   readonly standOuts: readonly StandOut[];
+  /** Empty where small numbers are hidden. */
   readonly overdue: readonly OverdueReview[];
   readonly plots: AuditPlots;
 }
 
 const DOUBLED_ODDS = { oddsRatio: 2 } as const;
 const RUPTURE = 'posterior-capsule-rupture';
+const CENTROID = 'induced-centroid';
+const PREDICTION_ERROR = 'prediction-error-mean';
 
 function setOf({ partial, later }: UpTo, joined: JoinedSet): AuditedSet {
   const { cases, ...counts } = joined;
@@ -151,12 +157,13 @@ export function audit(all: AuditPartial, given: AuditOptions): Audit {
   const events = risked.filter((one) => one.event).length;
   const overallRate = risked.length === 0 ? null : events / risked.length;
   const scale = scaleOf(risked);
+  const isOpen = options.suppressBelow < 2;
   const open = (surgeon: string): boolean => !isHidden(figures, RUPTURE, { surgeon });
   const own = scale === null ? [] : scaled(risked, scale);
   const charts = [...chartsOf(risked, 'model'), ...chartsOf(own, 'own')];
   const isOverallOpen = !isHidden(figures, RUPTURE, {});
   const points = overallRate === null ? [] : funnelOf(own, overallRate);
-  const shownIncisions = incisions.filter(({ induced: eyes }) => eyes.length >= options.suppressBelow);
+  const shownIncisions = incisions.filter(({ group }) => !isHidden(figures, CENTROID, group));
 
   return {
     version: 1,
@@ -174,15 +181,20 @@ export function audit(all: AuditPartial, given: AuditOptions): Audit {
       charts,
       incisions: shownIncisions,
       isShown: open,
+      suppressBelow: options.suppressBelow,
     }),
-    overdue: allOverdue(cases, options.asOf, surgeonOf),
+    overdue: isOpen ? allOverdue(cases, options.asOf, surgeonOf) : [],
     plots: {
       funnel:
         overallRate === null || !isOverallOpen || events === 0
           ? null
           : { overallRate, points: points.filter(({ surgeon }) => open(surgeon)) },
-      charts: charts.filter(({ surgeon }) => open(surgeon)),
-      predictionErrors: cases.map((one) => one.predictionError).filter((error) => error !== null),
+      charts: charts
+        .filter(({ surgeon }) => open(surgeon))
+        .map((chart) => (isOpen ? chart : { ...chart, ids: [], dates: [] })),
+      predictionErrors: isHidden(figures, PREDICTION_ERROR, {})
+        ? []
+        : cases.map((one) => one.predictionError).filter((error) => error !== null),
       doubleAngle: shownIncisions.filter(({ group }) => 'surgeon' in group).flatMap(doubleAngleOf),
     },
   };

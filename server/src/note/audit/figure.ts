@@ -23,10 +23,10 @@ export interface Figure {
   readonly unit: string;
   /** Events behind a share; null where it is no share. */
   readonly count: number | null;
-  /** Cases the value rests on. */
-  readonly n: number;
-  /** Cases that belong in the denominator and lack what the value needs. */
-  readonly missing: number;
+  /** Cases the value rests on; null when it is suppressed. */
+  readonly n: number | null;
+  /** Cases that belong in the denominator and lack what the value needs; null when it is suppressed. */
+  readonly missing: number | null;
   readonly interval: FigureInterval | null;
   readonly method: string;
   readonly source: string;

@@ -1,6 +1,7 @@
 import { exactFunnelLimits } from '../statistics/funnel.ts';
 import type { CusumChart } from '../statistics/risk-adjusted-cusum.ts';
 import type { Case } from './cases.ts';
+import { periodOf } from './dates.ts';
 import type { Figure, Group } from './figure.ts';
 import type { IncisionGroup } from './incisions.ts';
 
@@ -9,7 +10,7 @@ export interface StandOut {
   readonly kind: string;
   readonly group: Group;
   readonly message: string;
-  /** Notes it rests on, when they are few. */
+  /** Notes it rests on, when they are few; none where small numbers are hidden. */
   readonly notes: readonly string[];
 }
 
@@ -17,11 +18,13 @@ export interface StandOut {
 export interface SurgeonChart {
   readonly surgeon: string;
   readonly risk: 'model' | 'own';
+  /** Notes and days of the operations; empty where small numbers are hidden. */
   readonly ids: readonly string[];
   readonly dates: readonly string[];
   readonly chart: CusumChart;
 }
 
+const LOOK_WITHIN = 'Look with --suppress-below 0, within the department.';
 const ALERT = 0.95;
 const ALARM = 0.998;
 const LEAST_SHIFT_D = 0.2;
@@ -53,21 +56,23 @@ function outsideFunnel(point: FunnelPoint, overall: number): StandOut | null {
   };
 }
 
-function chartSignals({ surgeon, risk, ids, dates, chart }: SurgeonChart): StandOut | null {
+function chartSignals({ surgeon, risk, ids, dates, chart }: SurgeonChart, isOpen: boolean): StandOut | null {
   if (chart.signals.length === 0) return null;
   const against = risk === 'model' ? 'the model' : "the model scaled to the set's own rate";
-  const on = chart.signals.map((at) => dates[at] ?? '?').join(', ');
+  // The day of an operation with a complication leads to a person, its month in a department does not.
+  const when = chart.signals.map((at) => dates[at] ?? '?').map((date) => (isOpen ? date : periodOf(date, 'month')));
   return {
     kind: risk === 'model' ? 'cusum-signal' : 'cusum-signal-own',
     group: { surgeon },
-    message: `The cumulative chart of surgeon ${surgeon} reached its threshold on ${on}: ruptures came about twice as often, in odds, as ${against} expects.`,
+    message: `The cumulative chart of surgeon ${surgeon} reached its threshold ${isOpen ? 'on' : 'in'} ${when.join(', ')}: ruptures came about twice as often, in odds, as ${against} expects.`,
     notes: chart.signals.flatMap((at) => ids.slice(at, at + 1)),
   };
 }
 
 function shiftedRefraction(figure: Figure): StandOut | null {
   const { value, interval, n, group } = figure;
-  if (figure.name !== 'prediction-error-mean' || value === null || interval === null || n < LEAST_SHIFT_N) return null;
+  if (figure.name !== 'prediction-error-mean' || value === null || interval === null || n === null || n < LEAST_SHIFT_N)
+    return null;
   if (Math.abs(value) < LEAST_SHIFT_D || (interval.low <= 0 && interval.high >= 0)) return null;
   return {
     kind: 'refraction-shift',
@@ -116,9 +121,17 @@ function strongIncision({ group, summary }: IncisionGroup): StandOut | null {
 const SURPRISE_D = 2;
 
 /** Single eyes far from their prediction: more often a wrong entry, lens or eye than bad luck. */
-function surprises(cases: readonly Case[]): StandOut | null {
+function surprises(cases: readonly Case[], suppressBelow: number): StandOut | null {
   const far = cases.filter((one) => Math.abs(one.predictionError ?? 0) >= SURPRISE_D);
   if (far.length === 0) return null;
+  if (suppressBelow >= 2 && far.length < suppressBelow) {
+    return {
+      kind: 'refractive-surprise',
+      group: {},
+      message: `Eyes ended ${SURPRISE_D} D or more from the prediction; their number is hidden because it is small. ${LOOK_WITHIN}`,
+      notes: [],
+    };
+  }
   return {
     kind: 'refractive-surprise',
     group: {},
@@ -149,7 +162,7 @@ function withoutNumbers(found: readonly StandOut[], isShown: (surgeon: string) =
     ...[...hidden].map((surgeon) => ({
       kind: 'rupture-hidden',
       group: { surgeon },
-      message: `The ruptures of surgeon ${surgeon} stand out; their number is hidden because it is small or would give away a small one. Look with --suppress-below 0, within the department.`,
+      message: `The ruptures of surgeon ${surgeon} stand out; their number is hidden because it is small or would give away a small one. ${LOOK_WITHIN}`,
       notes: [],
     })),
   ];
@@ -166,6 +179,8 @@ export interface StandOutInput {
   readonly funnel: readonly FunnelPoint[];
   readonly overallRate: number | null;
   readonly charts: readonly SurgeonChart[];
+  /** Below 2 the report is for the department itself, and names notes. */
+  readonly suppressBelow: number;
 }
 
 /**
@@ -173,21 +188,23 @@ export interface StandOutInput {
  * twenty stands out by chance: each is a question.
  */
 export function standOuts(input: StandOutInput): readonly StandOut[] {
-  const { figures, funnel, overallRate, charts, cases, incisions } = input;
+  const { figures, funnel, overallRate, charts, cases, incisions, suppressBelow } = input;
+  const isOpen = suppressBelow < 2;
   const whole = new Map(figures.filter((f) => Object.keys(f.group).length === 0).map((f) => [f.name, f]));
   const ruptures = [
     ...(overallRate === null ? [] : funnel.map((point) => outsideFunnel(point, overallRate))),
-    ...charts.map(chartSignals),
+    ...charts.map((chart) => chartSignals(chart, isOpen)),
   ].filter((found) => found !== null);
-  return [
+  const found = [
     ...withoutNumbers(ruptures, input.isShown),
     ...figures.map(shiftedRefraction),
-    surprises(cases),
+    surprises(cases, suppressBelow),
     amended(input.amended),
     ...incisions.map(strongIncision),
     ...figures.map((figure) => {
       const compared = COMPARED[figure.name];
       return compared === undefined ? null : apart(figure, whole.get(figure.name), ...compared);
     }),
-  ].filter((found) => found !== null);
+  ].filter((one) => one !== null);
+  return isOpen ? found : found.map((one) => ({ ...one, notes: [] }));
 }

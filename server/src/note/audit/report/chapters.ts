@@ -158,7 +158,7 @@ export function setSentences({ set, asOf, suppressBelow }: Audit): readonly stri
     ),
     suppressBelow < 2
       ? 'Small numbers are shown: this report is for the department itself.'
-      : `Groups with fewer than ${suppressBelow} events or eyes are not shown, nor is a group from which such a number could be found by subtraction.`,
+      : `Groups with fewer than ${suppressBelow} events or eyes are not shown, nor is a group from which such a number could be found by subtraction; no single note is named. For the department itself, with all of them: --suppress-below 0.`,
   ];
 }
 

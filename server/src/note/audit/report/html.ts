@@ -79,7 +79,7 @@ function drawings(chapter: Chapter, audit: Audit): readonly string[] {
         ...groupBy(charts, (chart) => chart.surgeon).map(([surgeon, own]) =>
           drawing(
             chartPlot(surgeon, own),
-            `Surgeon ${surgeon}, ${own[0]?.ids.length ?? 0} operations in order of time: risk-adjusted cumulative sum for doubled odds (Steiner et al., Biostatistics 2000;1:441-52), threshold 4.5 (from memory of the paper; set it by the false alarms you can bear). It restarts after a signal (marked).`,
+            `Surgeon ${surgeon}, ${own[0]?.chart.path.length ?? 0} operations in order of time: risk-adjusted cumulative sum for doubled odds (Steiner et al., Biostatistics 2000;1:441-52), threshold 4.5 (from memory of the paper; set it by the false alarms you can bear). It restarts after a signal (marked).`,
           ),
         ),
       ];
