@@ -7,7 +7,10 @@ import { nodeFiles } from '../../server/src/command-line/node-files.ts';
 import { run } from '../checking/memory-world.ts';
 
 // The program as it is shipped (`npm test` builds first), in a process of its own.
-function sideport(words: readonly string[], { program = 'server', input = '' } = {}) {
+function sideport(
+  words: readonly string[],
+  { program = 'server', input = '' }: { readonly program?: string; readonly input?: string | Buffer } = {},
+) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [resolve(program, 'bin/sideport.cjs'), ...words], {
     input,
     encoding: 'utf8',
@@ -46,6 +49,15 @@ test('a note comes through standard input', () => {
   const { code, out } = sideport(['check', '-'], { input: 'opnote: 1\nrecord: amendment\neye: lef\n' });
   expect(code).toBe(1);
   expect(out).toContain('-:3:6: error: Operated eye: “lef” is not a known side. Did you mean “left”?');
+});
+
+test('what comes through standard input and is not UTF-8 is not printed with letters missing', () => {
+  const input = Buffer.from('opnote: 1\nrecord: operation\nfindings: Rétine\n', 'latin1');
+  expect(sideport(['format', '-'], { input })).toEqual({
+    code: 2,
+    out: '',
+    err: '-: it is not UTF-8, so not every letter can be read; send it as UTF-8.\n',
+  });
 });
 
 test('whoever stops reading ends the program without a fault', () => {

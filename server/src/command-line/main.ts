@@ -1,6 +1,7 @@
 import { machine } from './checking/machine.ts';
 import { nodeFiles, reasonOf } from './node-files.ts';
 import { runCommand } from './run-command.ts';
+import { textOf } from './whole-file.ts';
 import type { Sink } from './world.ts';
 
 /** A run whose words did not all arrive must not end as if they had. */
@@ -35,10 +36,9 @@ function sink(name: 'stdout' | 'stderr'): Sink {
 }
 
 async function stdin(): Promise<string> {
-  process.stdin.setEncoding('utf8');
-  let text = '';
-  for await (const part of process.stdin) text += String(part);
-  return text;
+  const parts: Buffer[] = [];
+  for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
+  return textOf(Buffer.concat(parts), 'send it as UTF-8');
 }
 
 void runCommand(process.argv.slice(2), {

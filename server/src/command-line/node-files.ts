@@ -1,5 +1,6 @@
-import { closeSync, mkdirSync, openSync, readFileSync, readdirSync, statSync, writeFileSync, writeSync } from 'node:fs';
+import { closeSync, mkdirSync, openSync, readFileSync, readdirSync, statSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { readWhole, writeWhole } from './whole-file.ts';
 import { FileProblem, type Files, type FileWriter } from './world.ts';
 
 const reasons: Readonly<Record<string, string>> = {
@@ -14,13 +15,9 @@ const reasons: Readonly<Record<string, string>> = {
 
 /** The disk. */
 export const nodeFiles: Files = {
-  read: (file) => plainly(() => readFileSync(file, 'utf8')),
+  read: (file) => plainly(() => readWhole(file)),
   bytes: (file) => plainly(() => readFileSync(file)),
-  write: (file, data) =>
-    plainly(() => {
-      mkdirSync(dirname(file), { recursive: true });
-      writeFileSync(file, data);
-    }),
+  write: (file, data) => plainly(() => writeWhole(file, data)),
   create: (file) =>
     plainly(() => {
       mkdirSync(dirname(file), { recursive: true });
@@ -83,7 +80,7 @@ function plainly<T>(work: () => T): T {
   try {
     return work();
   } catch (error) {
-    throw new FileProblem(reasonOf(error), { cause: error });
+    throw error instanceof FileProblem ? error : new FileProblem(reasonOf(error), { cause: error });
   }
 }
 

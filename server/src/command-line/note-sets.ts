@@ -130,9 +130,13 @@ export class DiskSet implements NoteSet {
     this.#kept.set(file, reading);
   }
 
+  /** Without its department file a set would be checked by other rules: one that cannot be read is said. */
   #readDepartment(): Department | null {
-    const text = this.#read(join(this.#at.folder, DEPARTMENT_FILE));
-    return text === undefined ? null : departmentIn(text);
+    try {
+      return departmentIn(this.#world.files.read(join(this.#at.folder, DEPARTMENT_FILE)));
+    } catch (error) {
+      throw error instanceof FileProblem ? new FileProblem(`${this.departmentFile}: ${error.message}.`) : error;
+    }
   }
 
   holding(words: readonly string[]): readonly NoteFacts[] | undefined {

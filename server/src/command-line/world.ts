@@ -3,7 +3,7 @@ import type { Checker, CheckerOptions } from './checking/checker.ts';
 
 /** Everything a command may touch outside itself; tests hand in their own. */
 export interface World {
-  /** All of standard input as text. */
+  /** All of standard input as text. Rejects with a FileProblem where it is not UTF-8. */
   readonly stdin: () => Promise<string>;
   readonly stdout: Sink;
   readonly stderr: Sink;
@@ -28,10 +28,11 @@ export interface Sink {
 
 /** Files by absolute path. What goes wrong is thrown as a FileProblem. */
 export interface Files {
-  /** The text as stored, a byte order mark included. */
+  /** The text as stored, a byte order mark included; what is not UTF-8 is a FileProblem. */
   read(file: string): string;
   /** The bytes as stored. */
   bytes(file: string): Uint8Array;
+  /** Writes all of it or nothing; folders above it are made. */
   write(file: string, data: string | Uint8Array): void;
   /** Begins a file that is written piece by piece; folders above it are made. */
   create(file: string): FileWriter;

@@ -67,5 +67,5 @@ export async function gather(paths: readonly string[], options: GatherOptions, w
   const read = { file: 'the notes', shard: undefined, partial: collector.finish() };
   const all = notes.length === 0 ? parts : [...parts, read];
   mustNotOverlap(all);
-  return { partial: mergePartials(all.map(({ partial }) => partial)), present, problems };
+  return { partial: mergePartials(all.map(({ partial }) => partial)), present, problems: [...new Set(problems)] };
 }

@@ -3,7 +3,7 @@ import { factsIn, type NoteFacts } from '../../note/set/note-set.ts';
 import { isNoteName } from '../../note/set/set-layout.ts';
 import { isDepartmentName, shownAs } from '../file-names.ts';
 import type { Input } from '../find-notes.ts';
-import { WrongUse, type World } from '../world.ts';
+import { FileProblem, WrongUse, type World } from '../world.ts';
 
 /** Asks git; null where the folder is under no version control or git does not know the revision. */
 export type AskGit = (words: readonly string[], folder: string) => Promise<string | null>;
@@ -39,7 +39,7 @@ async function idsOf(changes: Changes, revision: string, ask: AskGit, world: Wor
   };
   for (const path of changes.paths) {
     if (!isNoteName(path)) continue;
-    if (world.files.kind(path) === 'file') put(world.files.read(path));
+    put(textAt(path, world) ?? '');
     const before = await ask(['show', `${revision}:${shownAs(path, changes.top)}`], changes.top);
     if (before !== null) put(before);
   }
@@ -47,7 +47,17 @@ async function idsOf(changes: Changes, revision: string, ask: AskGit, world: Wor
 }
 
 function factsAt(path: string, world: World): NoteFacts | undefined {
-  return factsIn(world.files.read(path), path);
+  return factsIn(textAt(path, world) ?? '', path);
+}
+
+/** Undefined where nothing can be read: a note that was asked for is said to be unreadable when it is checked. */
+function textAt(path: string, world: World): string | undefined {
+  try {
+    return world.files.kind(path) === 'file' ? world.files.read(path) : undefined;
+  } catch (error) {
+    if (error instanceof FileProblem) return undefined;
+    throw error;
+  }
 }
 
 /**

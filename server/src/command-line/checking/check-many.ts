@@ -29,7 +29,8 @@ export interface Outcome {
 export function outcomeOf(results: readonly Checked[]): Outcome {
   return {
     notes: results.flatMap((result) => ('note' in result ? [result.note] : [])),
-    problems: results.flatMap((result) => ('problem' in result ? [result.problem] : [])),
+    // What a whole set is read with is a problem of each of its notes, and is said once.
+    problems: [...new Set(results.flatMap((result) => ('problem' in result ? [result.problem] : [])))],
   };
 }
 
