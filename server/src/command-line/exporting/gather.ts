@@ -1,4 +1,5 @@
 import { computeNote } from '../../note/computing/compute-note.ts';
+import { pseudonym } from '../../note/deidentify/deidentify.ts';
 import type { RemovalCount } from '../../note/deidentify/removal.ts';
 import { leave, type LeavingOptions } from '../../note/export/leave.ts';
 import type { NoteFacts } from '../../note/set/note-set.ts';
@@ -25,12 +26,15 @@ export interface Gathering {
   readonly problems: string[];
 }
 
-/** Every operation in the order of the ids, followed by what belongs to it, read one at a time. */
+/**
+ * Every operation in the order of the ids, followed by what belongs to it, read one at a time. Without identifiers the
+ * order is that of the pseudonyms: that of the ids would tell which of them came first.
+ */
 export async function* leavingRecords(
   { inputs, sets, options, leavesOut, removed, problems }: Gathering,
   world: World,
 ): AsyncGenerator<LeavingRecord> {
-  for (const input of await inOrder(inputs, sets, world)) {
+  for (const input of await inOrder(inputs, orderOf(options), sets, world)) {
     const text = await readOrSay(input, world, problems);
     if (text === undefined) continue;
     const reading = readNote(text);
@@ -57,6 +61,13 @@ async function readOrSay(input: Input, world: World, problems: string[]): Promis
   }
 }
 
+/** By what records are put in order: their ids and files, or what stands for them under the key. */
+type Order = (name: string) => string;
+
+function orderOf({ deidentify }: LeavingOptions): Order {
+  return deidentify === undefined ? (name) => name : (name) => pseudonym('note', name, deidentify.keyedHash);
+}
+
 interface Place {
   readonly id: string;
   /** The id of the operation that the note belongs to in the end, its own for an operation. */
@@ -70,7 +81,12 @@ const NOWHERE: Place = { id: '\uffff', operation: '\uffff' };
  * Operations by their id, each followed by the notes that belong to it, by theirs: what was read for an operation is
  * still at hand for its follow-ups. The sets know the ids of all their notes.
  */
-async function inOrder(inputs: readonly Input[], sets: NoteSets, world: World): Promise<readonly Input[]> {
+async function inOrder(
+  inputs: readonly Input[],
+  order: Order,
+  sets: NoteSets,
+  world: World,
+): Promise<readonly Input[]> {
   const notes = inputs.filter(({ path }) => path === null || !isDepartmentName(path));
   const places = new Map<string, Place>();
   const asked = new Set<string>();
@@ -81,23 +97,23 @@ async function inOrder(inputs: readonly Input[], sets: NoteSets, world: World): 
     asked.add(folder);
     const text = await readOrSay(input, world, []);
     if (text === undefined) continue;
-    for (const [file, place] of placesOf(sets.around(input, readNote(text)).set.facts)) places.set(file, place);
+    for (const [file, place] of placesOf(sets.around(input, readNote(text)).set.facts, order)) places.set(file, place);
   }
   const placeOf = ({ file }: Input): Place => places.get(file) ?? NOWHERE;
   return notes
-    .map((input) => ({ input, ...placeOf(input) }))
+    .map((input) => ({ input, file: order(input.file), ...placeOf(input) }))
     .toSorted(
       (a, b) =>
         compareText(a.operation, b.operation) ||
         // The operation itself before what belongs to it.
         Number(a.id !== a.operation) - Number(b.id !== b.operation) ||
         compareText(a.id, b.id) ||
-        compareText(a.input.file, b.input.file),
+        compareText(a.file, b.file),
     )
     .map(({ input }) => input);
 }
 
-function placesOf(facts: readonly NoteFacts[]): ReadonlyMap<string, Place> {
+function placesOf(facts: readonly NoteFacts[], order: Order): ReadonlyMap<string, Place> {
   const pointsTo = new Map(facts.flatMap(({ id, pointsTo: to }) => (id === undefined ? [] : [[id, to] as const])));
   const operationOf = (id: string): string => {
     const seen = new Set<string>();
@@ -109,6 +125,8 @@ function placesOf(facts: readonly NoteFacts[]): ReadonlyMap<string, Place> {
     return at;
   };
   return new Map(
-    facts.flatMap(({ file, id }) => (id === undefined ? [] : [[file, { id, operation: operationOf(id) }] as const])),
+    facts.flatMap(({ file, id }) =>
+      id === undefined ? [] : [[file, { id: order(id), operation: order(operationOf(id)) }] as const],
+    ),
   );
 }

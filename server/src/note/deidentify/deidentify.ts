@@ -70,7 +70,12 @@ class Visit {
 
   group(members: Group, plan: GroupPlan, path: readonly string[]): Group {
     const kept: Record<string, unknown> = {};
+    const isLocal = path.join('.') === 'codes' && isOfLocalSystem(members);
     for (const [key, field] of plan.fields) {
+      if (isLocal && key === 'code' && members[key] !== undefined) {
+        this.#dropped([...path, key].join('.'));
+        continue;
+      }
       const result = this.#any(members[key], field, [...path, key]);
       if (result !== undefined) kept[key] = result;
     }
@@ -82,7 +87,8 @@ class Visit {
     if (plan.kind === 'value') return isField(member) ? this.#value(member, plan, path) : undefined;
     if (!isList(member)) return undefined;
     const items = member.items.map((item) => this.#any(item, plan.item, path)).filter((item) => item !== undefined);
-    return { ...member, items };
+    // An empty list says that there is none; one whose entries were all withheld says nothing.
+    return items.length === 0 && member.items.length > 0 ? undefined : { ...member, items };
   }
 
   #value(field: Field<unknown>, plan: ValuePlan, path: readonly string[]): Field<unknown> | undefined {
@@ -143,6 +149,11 @@ function kindOf(treatment: Exclude<Treatment, 'keep' | 'drop' | 'date' | 'text' 
 
 function dateOfDue(value: unknown): string | undefined {
   return typeof value === 'object' && value !== null && 'date' in value ? String(value.date) : undefined;
+}
+
+/** Whether a section holds a code of the department's own, or of no system: it may be a number of the patient. */
+function isOfLocalSystem(members: Group): boolean {
+  return !isField(members.system) || members.system.value === 'local';
 }
 
 /** Whether a short text that should be a model or a code holds what could name a person or a machine. */
