@@ -1,4 +1,5 @@
 import type { Span } from '@sideport/schemas';
+import { detached } from '../detached.ts';
 import type { Comment, ListNode, MapEntry, MapNode, ScalarNode, Tree, TreeNode } from './tree.ts';
 
 /** Thrown inside this file only, when a text is not of the plain kind. */
@@ -31,8 +32,11 @@ function keyOf(written: string): string {
   const known = keys.get(written);
   if (known !== undefined) return known;
   if (!/^[A-Za-z0-9][\w .-]*$/u.test(written)) throw new NotPlain();
-  if (keys.size < KEPT_KEYS) keys.set(written, written);
-  return written;
+  if (keys.size >= KEPT_KEYS) return written;
+  // A key cut out of a note would keep all of the note in memory.
+  const key = detached(written);
+  keys.set(key, key);
+  return key;
 }
 
 class PlainReader {
