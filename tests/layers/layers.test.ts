@@ -14,7 +14,7 @@ function sources(folder: string): Source[] {
     .map((name) => {
       const file = join(folder, name);
       const text = readFileSync(file, 'utf8');
-      const imports = [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/gu)].map((match) => match[1] ?? '');
+      const imports = [...text.matchAll(/(?:from|import|require)\s*\(?\s*'([^']+)'/gu)].map((match) => match[1] ?? '');
       return { file, text, imports };
     });
 }
@@ -33,7 +33,8 @@ describe('architecture invariant: schemas/ and server/src/note/ are pure', () =>
   });
 
   test.each(pure)('%s knows no clock and no randomness', (folder) => {
-    const forbidden = /\bDate\.now\(|new Date\(\)|Math\.random\(|performance\.now\(|\bprocess\.|globalThis\.crypto/gu;
+    const forbidden =
+      /\bDate\.now\(|new Date\(\)|Math\.random\(|performance\.now\(|\bprocess\.|globalThis\.|(?<![\w.])crypto\.|\brequire\(/gu;
     expect(offenders(folder, ({ text }) => text.match(forbidden) ?? [])).toEqual([]);
   });
 
