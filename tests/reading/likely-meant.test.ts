@@ -23,6 +23,12 @@ describe('a value of the wrong shape is mended to what was meant', () => {
       'plan:\n    lens:\n        power: 5\nring:\n  used: no # quiet bag\n',
     ],
     ['lens:\n  serial: “0040719101”\n', 'lens:\n  serial: "0040719101"\n'],
+    [
+      'preop:\n  counselling:\n    - late dislocation: second operation\n    - infection\n',
+      'preop:\n  counselling:\n    - "late dislocation: second operation"\n    - infection\n',
+    ],
+    ['specimens: [vitreous: for "culture", capsule]\n', `specimens: ['vitreous: for "culture"', capsule]\n`],
+    ['findings:\n  zonule: lax temporally\n', 'findings:\n  "zonule: lax temporally"\n'],
   ])('%s', (written, wanted) => {
     const { checks, text } = mended(written);
     expect(checks).toHaveLength(1);
@@ -36,6 +42,24 @@ describe('a value of the wrong shape is mended to what was meant', () => {
 
   test('prose keeps its quotation marks', () => {
     expect(mended('findings: “a quiet eye”\n').checks).toEqual([]);
+  });
+});
+
+describe('a value that begins with a sign for a text of several lines', () => {
+  test.each([
+    ['antisepsis:\n  contact: >3 min\n  strength: 5 %\n', '>3 min'],
+    ['preop:\n  pressure: >21 mmHg # at noon\n  pupil: 7 mm\n', '>21 mmHg'],
+    ['antisepsis:\n  contact: >3\n  strength: 5 %\n', '>3'],
+    ['preop:\n  counselling:\n    - >50 % risk\n    - infection\n', '>50 % risk'],
+  ])('%s', (written, value) => {
+    const { remarks } = readNote(head + written);
+    expect(remarks.map(({ message }) => message)).toEqual([
+      `“>” at the beginning of a value begins a text of several lines. Write the value without it, or put it in double quotes: "${value}".`,
+    ]);
+  });
+
+  test('a text of several lines is one', () => {
+    expect(mended('findings: >\n  a quiet\n  eye\nfree-text: |-\n  > 3 min\n').checks).toEqual([]);
   });
 });
 

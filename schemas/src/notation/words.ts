@@ -15,7 +15,7 @@ export function vocabulary<const W extends string>(name: string, terms: readonly
   const byText = new Map<string, W>();
   for (const { word, synonyms } of words) for (const text of [word, ...synonyms]) byText.set(fold(text), word);
   const list = words.map(({ word }) => word);
-  const expected = `one of: ${list.join(', ')}`;
+  const expected = shortList(list, []);
   return {
     name,
     expected,

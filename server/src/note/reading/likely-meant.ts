@@ -2,7 +2,7 @@ import type { GroupPlan, Place, ValuePlan } from '@sideport/schemas';
 import { columnOf, lineEnding, STEP } from '../edits/lines.ts';
 import { isInBrackets, replaceWritten, type Editable } from '../edits/replace-value.ts';
 import type { Fix } from '../remark.ts';
-import type { ScalarNode } from './tree.ts';
+import type { ScalarNode, TreeNode } from './tree.ts';
 
 /** What a person most probably meant by a value of the wrong shape: in words, and as an edit. */
 export interface LikelyMeant {
@@ -43,6 +43,19 @@ function usedNo({ span, style }: ScalarNode, { key }: Place, note: Editable): re
   const line = `${lineEnding(text)}${' '.repeat(columnOf(text, key.start) + STEP)}used: no`;
   const edits = [{ span: { start: key.end + between.length, end: span.end }, text: line }];
   return [{ title: 'Write “used: no” below it', safety: 'safe', edits }];
+}
+
+/** A text on one line that holds “: ” and was taken for a field: “late dislocation: second operation”. */
+export function textWithColon(plan: ValuePlan, node: TreeNode, text: string): LikelyMeant | undefined {
+  if (plan.guide.prose !== true || node.kind !== 'map') return undefined;
+  const [entry, ...others] = node.entries;
+  const written = text.slice(node.span.start, node.span.end);
+  if (entry?.value?.kind !== 'scalar' || others.length > 0 || /\n|^\{/u.test(written)) return undefined;
+  const quoted = /["\\]/u.test(written) ? `'${written.replaceAll("'", "''")}'` : `"${written}"`;
+  return {
+    hint: `This one holds “: ”, which begins a field. Put it in quotes: ${quoted}.`,
+    fixes: [{ title: `Write ${quoted}`, safety: 'safe', edits: [{ span: node.span, text: quoted }] }],
+  };
 }
 
 const QUOTED = /^[“”„‟«»‘’](?<inside>.*)[“”„‟«»‘’]$/su;

@@ -16,6 +16,7 @@ export function mend(source: string, error: YAMLError, document: Document | unde
   const [start, end] = error.pos;
   if (error.code === 'MULTILINE_IMPLICIT_KEY') return halfTyped(source, start);
   if (error.code === 'BLOCK_AS_IMPLICIT_KEY') return secondColon(source, start) ?? halfTyped(source, start);
+  if (error.code === 'UNEXPECTED_TOKEN') return markInFront(source, start);
   if (error.code === 'MISSING_CHAR' && /quote/u.test(error.message)) return openQuote(source, end, document);
   return undefined;
 }
@@ -53,6 +54,21 @@ function secondColon(source: string, at: number): Mend | undefined {
   };
 }
 
+/** A value that begins with a sign which begins a text of several lines, as “>3 min”. */
+function markInFront(source: string, at: number): Mend | undefined {
+  const line = lineAt(source, at);
+  const before = /^\s*(?:- +)*(?:[\w.-]+: +)?(?=[>|])/u.exec(source.slice(line.start, line.end))?.[0];
+  if (before === undefined || before.trim() === '') return undefined;
+  const start = line.start + before.length;
+  const value = source.slice(start, line.end).replace(/ #.*$/u, '').trimEnd();
+  return blank(source, { start, end: line.end }, beginsText(value), start + value.length);
+}
+
+/** What is said of a value whose first sign begins a text of several lines. */
+export function beginsText(value: string): string {
+  return `“${value[0] ?? ''}” at the beginning of a value begins a text of several lines. Write the value without it, or put it in double quotes: "${value}".`;
+}
+
 function openQuote(source: string, end: number, document: Document | undefined): Mend | undefined {
   let opened: number | undefined;
   if (document !== undefined) {
@@ -68,13 +84,18 @@ function openQuote(source: string, end: number, document: Document | undefined):
   return blank(source, { start: opened, end: line.end }, 'The quote that opens here is not closed.');
 }
 
-function blank(source: string, range: { start: number; end: number }, message: string): Mend | undefined {
+function blank(
+  source: string,
+  range: { start: number; end: number },
+  message: string,
+  saidTo?: number,
+): Mend | undefined {
   const text = source.slice(range.start, range.end);
   const from = range.start + (text.length - text.trimStart().length);
   const to = range.start + text.trimEnd().length;
   if (to <= from) return undefined;
   return {
     source: source.slice(0, from) + ' '.repeat(to - from) + source.slice(to),
-    fault: { check: 'text-not-readable', message, span: { start: from, end: to } },
+    fault: { check: 'text-not-readable', message, span: { start: from, end: saidTo ?? to } },
   };
 }

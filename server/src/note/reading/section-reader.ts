@@ -5,7 +5,7 @@ import { yamlQuoted } from '../edits/yaml-text.ts';
 import { severityOfUnfinished, type Remark } from '../remark.ts';
 import { absenceIn } from './absence.ts';
 import type { ReadValue, Status } from './note-reading.ts';
-import { insideTypographicQuotes, notUsed, severalValues, type LikelyMeant } from './likely-meant.ts';
+import { insideTypographicQuotes, notUsed, severalValues, textWithColon, type LikelyMeant } from './likely-meant.ts';
 import { remarkOnValue } from './value-remarks.ts';
 import type { ListNode, MapNode, ScalarNode, Tree, TreeNode } from './tree.ts';
 import { unknownField } from './unknown-field.ts';
@@ -109,11 +109,15 @@ export class SectionReader {
 
   private value(plan: ValuePlan, node: TreeNode, place: Place): Field<unknown> | undefined {
     if (node.kind !== 'scalar') {
+      const meant = textWithColon(plan, node, this.state.text);
       this.shape(
         'expected-value',
         plan,
         place,
-        `“${plan.guide.label}” has one value, ${plan.notation.expected}; found ${described(node)}.`,
+        meant === undefined
+          ? `“${plan.guide.label}” has one value, ${plan.notation.expected}; found ${described(node)}.`
+          : `“${plan.guide.label}” is a text.`,
+        meant,
       );
       return undefined;
     }
@@ -180,6 +184,7 @@ export class SectionReader {
     const before = node.items[index - 1]?.span.end ?? node.span.start;
     const dash = this.state.text.indexOf('-', before);
     const start = dash >= 0 && dash < node.span.end ? dash : node.span.start;
+    if (this.faultBehind(start)) return;
     this.state.remarks.push({
       check: 'empty-value',
       severity: severityOfUnfinished(this.state.status),

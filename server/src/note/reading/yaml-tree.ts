@@ -1,7 +1,7 @@
 import { isAlias, isMap, isScalar, isSeq, parseAllDocuments, type Document, type Node, type YAMLError } from 'yaml';
 import type { Span } from '@sideport/schemas';
 import { findComments } from './comments.ts';
-import { mend, type Mend } from './mend.ts';
+import { beginsText, mend, type Mend } from './mend.ts';
 import { widen } from './widen.ts';
 import type { MapEntry, ScalarNode, Tree, TreeFault, TreeNode } from './tree.ts';
 
@@ -125,6 +125,12 @@ class Walker {
     const style = styles[String(node.type)] ?? 'plain';
     const text = typeof node.value === 'string' ? node.value : '';
     if (style === 'plain' && text === '') return null;
+    if ((style === 'folded' || style === 'literal') && text.trim() === '') {
+      // ">3" is a sign of how far a text is indented; without a text it is the value itself.
+      const written = this.source.slice(span.start, span.end).trim();
+      if (/\d/u.test(written)) this.fault('text-not-readable', beginsText(written), span);
+      return null;
+    }
     this.scalarSpans.push(span);
     return { kind: 'scalar', text, style, span };
   }
