@@ -1,4 +1,5 @@
-import { exported, SOUND } from '../export/run.ts';
+import { folderOf } from '../export/leaving-notes.ts';
+import { exported, run, SOUND } from '../export/run.ts';
 
 /** FHIR JSON as it was parsed. */
 export type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
@@ -11,6 +12,18 @@ export async function sampleBundles(...words: readonly string[]): Promise<readon
     .trimEnd()
     .split('\n')
     .map((line) => JSON.parse(line) as JsonObject);
+}
+
+/** The document of the operation among some notes. */
+export async function bundleOf(
+  notes: string | Readonly<Record<string, string>>,
+  ...words: readonly string[]
+): Promise<JsonObject> {
+  const folder = folderOf(typeof notes === 'string' ? { op: notes } : notes);
+  const { out, err } = await run('export', folder, '--as', 'fhir', ...words);
+  const [line] = out.trimEnd().split('\n');
+  if (line === undefined || line === '') throw new Error(`There is no document: ${err}`);
+  return JSON.parse(line) as JsonObject;
 }
 
 export const isObject = (value: Json | undefined): value is JsonObject =>

@@ -108,5 +108,20 @@ export const mutations: readonly Mutation[] = [
   },
   set('no moment of a provenance', 'Provenance', 'recorded', undefined),
   set('nobody behind a provenance', 'Provenance', 'agent', undefined),
+  {
+    name: 'a procedure that nothing leads to',
+    spoil: (bundle) => {
+      const sections = resource(bundle, 'Composition')['section'];
+      for (const section of Array.isArray(sections) ? sections : []) if (isObject(section)) delete section['entry'];
+    },
+  },
+  set('a control character', 'Procedure', 'note', [{ text: 'a\u0001b' }]),
+  set('two codes of one system in one concept', 'Procedure', 'code', {
+    coding: [
+      { system: 'http://www.cms.gov/Medicare/Coding/ICD10', code: '08RK3JZ' },
+      { system: 'http://www.cms.gov/Medicare/Coding/ICD10', code: '08RJ3JZ' },
+    ],
+  }),
+  set('a part of a device', 'Procedure', 'partOf', [{ reference: 'urn:uuid:0' }]),
   set('a dosage without an amount', 'MedicationAdministration', 'dosage', { text: '1 mg' }),
 ];

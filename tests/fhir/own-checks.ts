@@ -2,12 +2,13 @@ import ucum from '@lhncbc/ucum-lhc';
 import type { Json, JsonObject } from './bundles.ts';
 import { isObject, textOf } from './bundles.ts';
 
-/** Eight checks that no validator at hand makes: FHIR R4 says so in prose only, or in definitions they do not read. */
+/** Checks that no validator at hand makes: FHIR R4 says so in prose only, or in definitions they do not read. */
 const units = ucum.UcumLhcUtils.getInstance();
 const REFERENCE_TYPES: Readonly<Record<string, readonly string[]>> = {
   'Composition.subject': ['Patient'],
   'Composition.author': ['Practitioner', 'Device', 'Patient', 'Organization'],
   'Procedure.subject': ['Patient', 'Group'],
+  'Procedure.partOf': ['Procedure', 'Observation', 'MedicationAdministration'],
   'Procedure.report': ['Composition', 'DiagnosticReport', 'DocumentReference'],
   'Procedure.performer.actor': ['Practitioner', 'Organization', 'Patient', 'Device'],
   'Procedure.focalDevice.manipulated': ['Device'],
@@ -36,8 +37,39 @@ export function ownFaults(bundle: JsonObject): readonly string[] {
       if (status !== 'valid') faults.push(`${path}: ${textOf(value, 'code')} is no UCUM code`);
     }
     if (typeof value === 'string' && path.endsWith('.div')) faults.push(...narrativeFaults(value, path));
+    if (typeof value === 'string' && CONTROL.test(value)) faults.push(`${path}: a control character`);
+    if (isObject(value) && Array.isArray(value['coding'])) faults.push(...codingFaults(value['coding'], path));
   });
-  return faults;
+  return [...faults, ...unreached(bundle, types)];
+}
+
+// R4, 2.24.0.1 (string): no character below U+0020 but tab and line ends.
+const CONTROL = /[^\P{Cc}\t\n\r\u007F-\u009F]/u;
+
+/** R4, 2.24.0.8 (CodeableConcept): its codings mean the same; two codes of one system cannot. */
+function codingFaults(codings: readonly Json[], path: string): readonly string[] {
+  const systems = codings.map((coding) => (isObject(coding) ? textOf(coding, 'system') : ''));
+  return new Set(systems).size === systems.length ? [] : [`${path}: two codes of one system in one concept`];
+}
+
+/** R4, 2.42.1 (Documents): every resource but those of provenance is reached from the Composition, by references. */
+function unreached(bundle: JsonObject, types: ReadonlyMap<string, string>): readonly string[] {
+  const resources = new Map<string, Json>();
+  for (const entry of Array.isArray(bundle['entry']) ? bundle['entry'] : []) {
+    if (isObject(entry)) resources.set(textOf(entry, 'fullUrl'), entry['resource'] ?? null);
+  }
+  const seen = new Set<string>();
+  const visit = (url: string): void => {
+    if (seen.has(url)) return;
+    seen.add(url);
+    walk(resources.get(url) ?? null, '', (value, path) => {
+      if (typeof value === 'string' && path.endsWith('.reference')) visit(value);
+    });
+  };
+  visit([...resources.keys()][0] ?? '');
+  return [...types].flatMap(([url, type]) =>
+    seen.has(url) || type === 'Provenance' ? [] : [`${type}: not reached from the Composition`],
+  );
 }
 
 function walk(value: Json, path: string, visit: (value: Json, path: string) => void): void {

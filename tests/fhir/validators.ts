@@ -18,7 +18,7 @@ function packageFaults(bundle: JsonObject): readonly string[] {
   });
 }
 
-/** Everything that three independent validators and our own eight checks say against a document. */
+/** Everything that three independent validators and our own checks say against a document. */
 export function allFaults(bundle: JsonObject): readonly string[] {
   return [...schemaFaults(bundle), ...packageFaults(bundle), ...brokenInvariants(bundle), ...ownFaults(bundle)];
 }

@@ -43,6 +43,9 @@ function tears(
   if (from.length === 0) return { torn: undefined, otherTear: undefined };
   if (before >= 0)
     return { torn: undefined, otherTear: fact('before the operation', `capsule-state.before[${before}]`, ...from) };
-  if (during.length > 0) return { torn: { ...fact(true, ...found, ...during), says: 'torn' }, otherTear: undefined };
+  if (during.length > 0) {
+    const says = [...found.map(() => 'torn'), ...during.map(() => RUPTURE)];
+    return { torn: { ...fact(true, ...found, ...during), says }, otherTear: undefined };
+  }
   return { torn: undefined, otherTear: fact(listed.length > 0 ? 'after the operation' : 'not documented', ...from) };
 }

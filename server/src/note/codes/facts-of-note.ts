@@ -40,7 +40,7 @@ export function codingFacts(note: Operation, ageYears?: number): CodingFacts {
     ageYears,
     extraction: brokenOff ? undefined : extraction(note),
     brokenOff,
-    earlierLens: earlier && fact(earlier, 'procedure'),
+    earlierLens: earlier && { ...fact(earlier, 'procedure'), says: procedure?.value ?? earlier },
     lensImplanted: lensImplanted(note),
     scleralFixation: scleralFixation(note),
     ...ringFacts(ring),
@@ -83,8 +83,12 @@ function present(facts: { readonly [K in keyof CodingFacts]: CodingFacts[K] | un
 function extraction(note: Operation): Fact<Extraction> | undefined {
   const found = note.procedure && EXTRACTIONS[note.procedure.value];
   const converted = complicationsIn(note).find(({ value }) => value === CONVERTED);
-  if (converted) return fact('extracapsular', 'procedure', ...converted.from);
-  return found && fact(found, 'procedure');
+  const named = note.procedure ? ['procedure'] : [];
+  if (converted) {
+    const says = [...named.map(() => note.procedure?.value ?? ''), CONVERTED];
+    return { ...fact('extracapsular', ...named, ...converted.from), says };
+  }
+  return found && note.procedure && { ...fact(found, 'procedure'), says: note.procedure.value };
 }
 
 /** The name of the procedure is that of the plan, too: only what was done is coded. */

@@ -3,8 +3,8 @@ export interface Fact<T> {
   readonly value: T;
   /** Field paths, such as `lens.placed`. */
   readonly from: readonly string[];
-  /** What stands there, where the fact itself is only yes or no. */
-  readonly says?: string;
+  /** What stands there, where the fact itself is only yes or no; for each field where they say different things. */
+  readonly says?: string | readonly string[];
 }
 
 export const fact = <const T>(value: T, ...from: string[]): Fact<T> => ({ value, from });

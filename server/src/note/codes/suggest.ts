@@ -59,7 +59,10 @@ function written(
   for (const draft of drafts) {
     const entry = table.codes.find((candidate) => candidate.key === draft.key);
     const because = draft.facts.flatMap((fact) =>
-      fact.from.map((field) => ({ field, value: fact.says ?? String(fact.value) })),
+      fact.from.map((field, at) => ({
+        field,
+        value: (typeof fact.says === 'object' ? fact.says[at] : fact.says) ?? String(fact.value),
+      })),
     );
     const earlier = entry ? suggestions.findIndex(({ code }) => code === entry[eye]) : -1;
     const same = suggestions[earlier];

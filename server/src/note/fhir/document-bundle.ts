@@ -13,7 +13,8 @@ import { Entries } from './entries.ts';
 import { concept, fhirTime, to, type Fhir } from './fhir.ts';
 import { addMeasurements, addOperative, Observations } from './observations.ts';
 import { People } from './people.ts';
-import { procedureOf } from './procedure.ts';
+import { printable } from './printable.ts';
+import { addProcedures } from './procedure.ts';
 import { addProvenance } from './provenance.ts';
 
 export interface DocumentSurroundings {
@@ -37,7 +38,7 @@ export function documentBundle(
   surroundings: DocumentSurroundings,
 ): Fhir<Bundle> | { readonly because: string } {
   const { note, amendments } = leaving;
-  const date = authorSignature(leaving)?.at?.value ?? note.date?.value;
+  const date = lastChanged(leaving);
   if (date === undefined)
     return { because: 'a document needs a date, and the note has neither a date of the operation nor a signature' };
   const content = [
@@ -49,26 +50,30 @@ export function documentBundle(
   const people = new People(note, entries);
   const observations = new Observations(note, people.patient, entries);
   const devices = addDevices(note, people.patient, entries);
-  const procedure = entries.add(
-    'procedure',
-    procedureOf(note, { people, composition, devices, suggested: leaving.codes?.suggestions ?? [] }),
-  );
+  const procedures = addProcedures(note, { people, composition, devices, codes: leaving.codes }, entries);
   const computed = addComputed(leaving.computed, observations);
   const drugs = addDrugs(note, people.patient, entries);
   const related: Readonly<Record<string, readonly string[]>> = {
     before: [...addMeasurements(note, observations), ...computed],
-    removal: [procedure, ...addOperative(note, observations)],
-    implant: [...devices, ...drugs],
+    removal: [...procedures, ...addOperative(note, observations)],
+    implant: [...devices.map(({ url }) => url), ...drugs],
   };
   addProvenance(leaving, { composition, people, made: surroundings.made }, entries);
   const first = compositionOf(leaving, date, people, surroundings.prose, related);
-  return {
+  return printable({
     resourceType: 'Bundle',
     identifier: { system: 'urn:ietf:rfc:3986', value: entries.url('bundle') },
     type: 'document',
     timestamp: surroundings.made,
     entry: [{ fullUrl: composition, resource: first }, ...entries.list],
-  };
+  });
+}
+
+/** When the note was last changed by a person: signed, or amended after that. */
+function lastChanged(leaving: LeavingOperation): string | undefined {
+  const written = authorSignature(leaving)?.at?.value ?? leaving.note.date?.value;
+  const times = [written, ...leaving.amendments.map(({ at }) => at?.value)].filter((time) => time !== undefined);
+  return times.toSorted((a, b) => Date.parse(b) - Date.parse(a))[0];
 }
 
 const authorSignature = ({ note }: LeavingOperation) =>
@@ -94,6 +99,9 @@ function compositionOf(
     };
   });
   const sections = prose.sections.filter((section) => hasContent(section));
+  const withoutSection = Object.entries(related).flatMap(([id, urls]) =>
+    sections.some((section) => section.id === id) ? [] : urls,
+  );
   return {
     resourceType: 'Composition',
     text: { status: 'generated', div: narrative(headBody(prose)) },
@@ -105,16 +113,20 @@ function compositionOf(
     author: [author === undefined ? { display: 'surgeon not recorded' } : to(author)],
     title: prose.title,
     ...(attesters.length > 0 ? { attester: attesters } : {}),
-    section: sections.map((section): Fhir<CompositionSection> => {
-      const entry = (related[section.id] ?? []).map((url) => to(url));
-      return {
+    section: [
+      ...sections.map((section): Fhir<CompositionSection> => ({
         title: section.heading,
         text: { status: 'generated', div: narrative(sectionBody(section)) },
-        ...(entry.length > 0 ? { entry } : {}),
-      };
-    }),
+        ...entryOf(related[section.id] ?? []),
+      })),
+      // Whatever the document holds must be reached from its head, also where no section tells of it.
+      ...(withoutSection.length > 0 ? [{ title: 'Coded data', ...entryOf(withoutSection) }] : []),
+    ],
   };
 }
+
+const entryOf = (urls: readonly string[]): Pick<Fhir<CompositionSection>, 'entry'> =>
+  urls.length > 0 ? { entry: urls.map((url) => to(url)) } : {};
 
 function statusOf({ note, amendments }: LeavingOperation): Fhir<Composition>['status'] {
   if (amendments.length > 0) return 'amended';

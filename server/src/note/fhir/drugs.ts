@@ -1,4 +1,5 @@
 import type { Operation } from '@sideport/schemas';
+import { typedOr } from '../export/written-value.ts';
 import type { Entries } from './entries.ts';
 import { concept, quantityOf, to } from './fhir.ts';
 
@@ -9,7 +10,8 @@ export function addDrugs(note: Operation, patient: string, entries: Entries): re
   return (note.drugs?.items ?? []).flatMap((given, index) => {
     if (!given.drug) return [];
     const { mass, volume } = given.dose?.value ?? {};
-    const dose = mass === undefined ? volume && quantityOf(String(volume), 'mL') : quantityOf(String(mass), 'mg');
+    const digits = (value: number): string => typedOr(given.dose?.text, value);
+    const dose = mass === undefined ? volume && quantityOf(digits(volume), 'mL') : quantityOf(digits(mass), 'mg');
     return entries.add(`drug ${index}`, {
       resourceType: 'MedicationAdministration',
       status: 'completed',

@@ -1,5 +1,6 @@
 import type { CodeableConcept, Quantity as FhirQuantity, Reference } from 'fhir/r4';
 import type { Decimal } from '../export/json-text.ts';
+import { computedDecimal } from '../export/written-value.ts';
 
 /** A FHIR type whose decimals keep the digits that were written. */
 export type Fhir<T> = T extends number
@@ -39,6 +40,12 @@ export function quantityOf(decimal: string, unit: string): Fhir<FhirQuantity> {
   const named = unit === '' ? {} : { unit };
   return { value: { decimal }, ...named, ...(code === undefined ? {} : { system: UCUM, code }) };
 }
+
+/**
+ * A computed number in a document: six significant digits, for more would pretend to an exactness that no measurement
+ * has.
+ */
+export const documentDecimal = (value: number): string => computedDecimal(Number(value.toPrecision(6)));
 
 export function concept(text: string, coding: Fhir<CodeableConcept>['coding'] = []): Fhir<CodeableConcept> {
   return coding.length === 0 ? { text } : { coding, text };

@@ -1,29 +1,29 @@
 import type { Observation, ObservationComponent } from 'fhir/r4';
 import type { Acuity, Field, Keratometry, Operation, Quantity } from '@sideport/schemas';
-import { logmar } from '../export/cell-values.ts';
+import { measurements } from '@sideport/schemas/codes/table.ts';
+import { logmar, logmarScheme } from '../export/cell-values.ts';
 import { refractionPart } from '../export/tables/eye-values.ts';
 import { amountOf } from '../export/written-value.ts';
 import type { Entries } from './entries.ts';
-import { concept, eyeConcept, quantityOf, to, type Fhir } from './fhir.ts';
+import { concept, documentDecimal, eyeConcept, quantityOf, to, type Fhir } from './fhir.ts';
 
 type Sides = { readonly right: string; readonly left: string };
 
-/** LOINC codes whose side was seen in a public source; a code for the wrong side is worse than none. */
-const LOINC = {
-  axialLength: { right: '64742-0', left: '66067-0' },
-  cornealThickness: { right: '64744-6', left: '66068-8' },
-  pressure: { right: '79892-6', left: '79893-4' },
-} as const satisfies Record<string, Sides>;
+const loincOf = (key: string): Sides | undefined => measurements.codes.find((entry) => entry.key === key);
 
 /** Makes observations of one eye in one document. */
 export class Observations {
   readonly #base: Omit<Fhir<Observation>, 'code'>;
   readonly #entries: Entries;
   readonly #side: 'right' | 'left' | undefined;
+  /** Those of the eye that the print-out of the biometry names, where it names one. */
+  readonly ofBiometry: Observations;
 
-  constructor(note: Operation, patient: string, entries: Entries) {
+  constructor(note: Operation, patient: string, entries: Entries, side = note.eye?.value) {
     this.#entries = entries;
-    this.#side = note.eye?.value;
+    this.#side = side;
+    const measured = note.preop?.biometry?.eye?.value ?? side;
+    this.ofBiometry = measured === side ? this : new Observations(note, patient, entries, measured);
     this.#base = {
       resourceType: 'Observation',
       status: note.status?.value === 'final' ? 'final' : 'preliminary',
@@ -39,7 +39,11 @@ export class Observations {
   amount(
     name: string,
     field: Field<Quantity> | undefined,
-    options: { readonly loinc?: Sides; readonly date?: string | undefined; readonly method?: string | undefined } = {},
+    options: {
+      readonly loinc?: Sides | undefined;
+      readonly date?: string | undefined;
+      readonly method?: string | undefined;
+    } = {},
   ): string | undefined {
     if (!field) return undefined;
     const unit = field.value.unit;
@@ -80,20 +84,21 @@ export function addMeasurements(note: Operation, observations: Observations): re
   const biometry = preop?.biometry;
   const date = biometry?.date?.value;
   const measured = { date, method: biometry?.method && `${biometry.method.value} biometry` };
+  const { ofBiometry } = observations;
   const urls = [
     acuity('Uncorrected acuity', preop?.acuity?.uncorrected, observations),
     acuity('Best corrected acuity', preop?.acuity?.corrected, observations),
     acuity('Pinhole acuity', preop?.acuity?.pinhole, observations),
     refraction(note, observations),
-    observations.amount('Intraocular pressure', preop?.pressure, { loinc: LOINC.pressure }),
-    observations.amount('Axial length', biometry?.['axial-length'], { ...measured, loinc: LOINC.axialLength }),
-    keratometry(note, observations),
-    observations.amount('Anterior chamber depth', biometry?.['chamber-depth'], measured),
-    observations.amount('Lens thickness', biometry?.['lens-thickness'], measured),
-    observations.amount('White to white', biometry?.['white-to-white'], measured),
-    observations.amount('Corneal thickness', biometry?.['corneal-thickness'], {
+    observations.amount('Intraocular pressure', preop?.pressure, { loinc: loincOf('pressure') }),
+    ofBiometry.amount('Axial length', biometry?.['axial-length'], { ...measured, loinc: loincOf('axial-length') }),
+    keratometry(note, ofBiometry),
+    ofBiometry.amount('Anterior chamber depth', biometry?.['chamber-depth'], measured),
+    ofBiometry.amount('Lens thickness', biometry?.['lens-thickness'], measured),
+    ofBiometry.amount('White to white', biometry?.['white-to-white'], measured),
+    ofBiometry.amount('Corneal thickness', biometry?.['corneal-thickness'], {
       ...measured,
-      loinc: LOINC.cornealThickness,
+      loinc: loincOf('corneal-thickness'),
     }),
     observations.amount('Dilated pupil', preop?.pupil),
     observations.amount('Endothelial count', preop?.['endothelial-count']),
@@ -112,14 +117,15 @@ export function addOperative(note: Operation, observations: Observations): reado
   ].filter((url) => url !== undefined);
 }
 
-/** The acuity as written; its logMAR beside it where the notation has one. */
+/** The acuity as written, and its logMAR: the computed one, with the scheme where only a scheme gives it. */
 function acuity(name: string, field: Field<Acuity> | undefined, observations: Observations): string | undefined {
   if (!field) return undefined;
-  const value = logmar(field);
+  const [value, scheme] = [logmar(field), logmarScheme(field)];
+  const code = concept(scheme === undefined ? 'logMAR' : `logMAR by the scheme ${scheme}`);
   const component =
-    typeof value === 'string'
-      ? { component: [{ code: concept('logMAR'), valueQuantity: quantityOf(value, 'logMAR') }] }
-      : {};
+    value === undefined
+      ? {}
+      : { component: [{ code, valueQuantity: quantityOf(documentDecimal(Number(value)), 'logMAR') }] };
   return observations.add(name, { valueString: field.text.trim(), ...component });
 }
 
