@@ -73,7 +73,7 @@ export const pupilAids = vocabulary('pupil aid', [
   ['expansion ring', ['pupil expansion ring', 'pupil ring', 'pupil expander']],
   ['stretch', ['pupil stretch', 'stretching']],
   ['intracameral phenylephrine', ['phenylephrine']],
-  ['intracameral adrenaline', ['adrenaline', 'intracameral epinephrine', 'epinephrine']],
+  ['intracameral adrenaline', ['intracameral epinephrine']],
   ['viscomydriasis', []],
   ['sphincterotomies', ['sphincterotomy']],
 ]);
