@@ -55,7 +55,10 @@ export const variants: readonly (readonly [check: string, example: Example])[] =
   ],
   ['label-differs-from-fields', { note: 'lens:\n  lot: L2031C' }],
   ['label-differs-from-fields', { note: 'lens:\n  expiry: 2034-07' }],
+  ['label-differs-from-fields', { note: 'lens:\n  serial: "0040719110"\n  lot: L2031C\n  expiry: 2031-03' }],
   ['label-not-valid', { note: 'lens:\n  udi: "0040719101"' }],
+  ['label-not-valid', { note: 'lens:\n  udi: "9521234543213"' }],
+  ['label-not-valid', { note: 'lens:\n  udi: (00)123456789012345675' }],
   [
     'label-of-another-model',
     {

@@ -31,6 +31,19 @@ describe('what the person reads', () => {
       '(01)09521234543213(10)AB#1',
       'The lot (10) may hold letters A to Z, digits and common signs only; "#" is not one of them. [#]',
     ],
+    // The numbers of 8 to 13 digits are those of the GS1 dictionary and its demonstration.
+    ...['9521234543213', '1234567890128', '416000336108', '02345673', '09521234543213'].map((number) => [
+      number,
+      `${number} is a trade number by itself. On a label it stands behind (01), with 14 digits: (01)${number.padStart(14, '0')}. The line marked UDI on the box says more: scan or type that. [${number}]`,
+    ]),
+    [
+      '(00)123456789012345675',
+      'The label has no device number (01), so that it names no lens; it was read as (00) shipping container. Scan or type the line marked UDI on the box. [(00)123456789012345675]',
+    ],
+    [
+      '9521234543214',
+      'The label has no device number (01), so that it names no lens; it was read as (95) company internal. Scan or type the line marked UDI on the box. [9521234543214]',
+    ],
     ['(01)09521234543213(21)', 'The serial number (21) has no value. [(21)]'],
     [
       '(01)09521234543213(10)AB (21)7',

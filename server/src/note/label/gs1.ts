@@ -1,5 +1,6 @@
 import { judgeValue } from './gs1-judge.ts';
 import { splitBracketed, splitScanned, type SplitElement } from './gs1-split.ts';
+import { bareTradeNumber, noDeviceNumber } from './gs1-device-number.ts';
 import { judgeTogether, separatorWarnings } from './gs1-together.ts';
 import type { LabelFault, LabelPart, LabelReading } from './reading.ts';
 
@@ -12,11 +13,15 @@ import type { LabelFault, LabelPart, LabelReading } from './reading.ts';
  */
 export function readGs1(text: string, from: number, year: number): LabelReading {
   const bracketed = text.startsWith('(', from);
+  const bare = bareTradeNumber(text, from);
+  if (bare !== undefined) return { standard: 'gs1', form: 'scanned', parts: [], faults: [bare] };
   const split = bracketed ? splitBracketed(text, from) : splitScanned(text, from);
   const faults: LabelFault[] = [...split.faults];
   const parts = split.elements.map((found) => part(found, year, faults));
   faults.push(...judgeTogether(split.elements));
   if (!bracketed) faults.push(...separatorWarnings(split.elements, year));
+  const missing = faults.length === 0 ? noDeviceNumber(split.elements) : undefined;
+  if (missing !== undefined) faults.push(missing);
   return { standard: 'gs1', form: bracketed ? 'bracketed' : 'scanned', parts, faults };
 }
 

@@ -39,6 +39,7 @@ export type LabelFaultName =
   | 'label-value-character'
   | 'label-check-digit'
   | 'label-date'
+  | 'label-device-number-missing'
   | 'label-part-needs-another'
   | 'label-parts-exclude-each-other'
   | 'label-part-repeated'

@@ -1,7 +1,8 @@
 import { operationCheck, type About } from '../check.ts';
-import { labelDisagreement } from '../support/label.ts';
+import { labelDisagreements } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { related } from '../support/place.ts';
+import { listed } from '../support/words.ts';
 
 export const labelDiffersFromFields = operationCheck({
   id: 'label-differs-from-fields',
@@ -11,12 +12,17 @@ export const labelDiffersFromFields = operationCheck({
   allowable: false,
   run: (note, say) => {
     const lens = implantedLens(note);
-    const found = lens === undefined ? undefined : labelDisagreement(lens, note.date?.value);
-    if (found === undefined || lens?.udi === undefined) return;
+    const [first, ...others] = lens === undefined ? [] : labelDisagreements(lens, note.date?.value);
+    if (first === undefined || lens?.udi === undefined) return;
+    const found = [first, ...others];
+    const written = found.map(({ name, field }, at) => `the ${name} ${at === 0 ? 'is ' : ''}${field.text}`);
     say({
-      at: found.field,
-      message: `Lens: the ${found.name} is ${found.field.text}, but its scanned identifier says ${found.onLabel}.`,
-      related: [related('the scanned identifier', lens.udi)],
+      at: first.field,
+      message: `Lens: ${listed(written)}, but its scanned identifier says ${listed(found.map(({ onLabel }) => onLabel))}.`,
+      related: [
+        related('the scanned identifier', lens.udi),
+        ...others.map(({ name, field }) => related(`the ${name}: ${field.text}`, field)),
+      ],
     });
   },
 });

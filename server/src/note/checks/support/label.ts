@@ -38,23 +38,22 @@ export function labelIsSound(label: LabelReading): boolean {
   return label.faults.every(({ severity }) => severity !== 'error');
 }
 
-/** The field whose value disagrees with the label of the box, with what the label says. */
-export function labelDisagreement(lens: Lens, date: string | undefined) {
+/** The fields whose values disagree with the label of the box, with what the label says. */
+export function labelDisagreements(lens: Lens, date: string | undefined) {
   const label = labelOf(lens, date);
-  if (label === undefined || !labelIsSound(label)) return undefined;
+  if (label === undefined || !labelIsSound(label)) return [];
   const kinds = [
     ['serial', 'serial', 'serial number'],
     ['lot', 'lot', 'lot'],
     ['expiry', 'expiry', 'expiry'],
   ] as const;
-  for (const [key, kind, name] of kinds) {
+  return kinds.flatMap(([key, kind, name]) => {
     const field = lens[key];
     const onLabel = labelValue(label, kind);
-    if (field === undefined || onLabel === undefined) continue;
+    if (field === undefined || onLabel === undefined) return [];
     const same = key === 'expiry' ? sameExpiry(field.value, onLabel) : field.value.trim() === onLabel;
-    if (!same) return { field, name, onLabel };
-  }
-  return undefined;
+    return same ? [] : [{ field, name, onLabel }];
+  });
 }
 
 /** A month and a day of that month agree: boxes print one, codes the other. */

@@ -1,6 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
 import { lastDayOf } from '../support/dates.ts';
-import { labelDisagreement } from '../support/label.ts';
+import { labelDisagreements } from '../support/label.ts';
 import { implantedLens } from '../support/lenses.ts';
 import { dateInDoubt } from '../support/operation-date.ts';
 import { related } from '../support/place.ts';
@@ -16,7 +16,7 @@ export const expiryBeforeOperation = operationCheck({
     if (lens?.expiry === undefined || note.date === undefined || dateInDoubt(note, context)) return;
     if (
       lastDayOf(lens.expiry.value) >= note.date.value ||
-      labelDisagreement(lens, note.date.value)?.field === lens.expiry
+      labelDisagreements(lens, note.date.value).some(({ field }) => field === lens.expiry)
     )
       return;
     say({
