@@ -41,11 +41,39 @@ const pieces = [
   '\n\n',
   'x',
   '…',
+  ',5',
+  ': >-\n      ',
 ];
+
+/** A value of one line as YAML also allows it: as a block of lines, in quotes, or on the line below its field. */
+function otherwiseWritten(line: string, random: () => number): string {
+  const match = /^(?<before>[ -]*)(?<key>[\w-]+): (?<value>[^\s#[{|>"'][^#"\\]*)$/u.exec(line);
+  if (match?.groups === undefined) return line;
+  const { before = '', key = '', value = '' } = match.groups;
+  const inner = `\n${' '.repeat(before.length + 4)}`;
+  const forms = [
+    ` >-${inner}${value}`,
+    ` |${inner}${value}`,
+    ` |- # so${inner}${value}`,
+    `${inner}${value}`,
+    ` "${value}"`,
+  ];
+  return `${before}${key}:${forms[Math.floor(random() * forms.length)] ?? ''}`;
+}
+
+/** Up to a dozen values written in another way, none of them damaged. */
+export function rewritten(text: string, random: () => number): string {
+  const lines = text.split('\n');
+  for (let i = 0; i < 12; i++) {
+    const at = Math.floor(random() * lines.length);
+    lines[at] = otherwiseWritten(lines[at] ?? '', random);
+  }
+  return lines.join('\n');
+}
 
 /** Damages a text in one to four places: pieces inserted, stretches deleted, doubled or moved, lines indented. */
 export function mutate(text: string, random: () => number): string {
-  let damaged = text;
+  let damaged = random() < 0.5 ? rewritten(text, random) : text;
   const times = 1 + Math.floor(random() * 4);
   for (let i = 0; i < times; i++) {
     const at = Math.floor(random() * (damaged.length + 1));
