@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { placeForDictation, unindentedLines } from './dictation-place.ts';
 import { rewritingSwitches, systemDictation, whatLeaves, type DictationSettings } from './dictation-privacy.ts';
 import { isNote } from './documents.ts';
+import { inBackground } from './guard.ts';
 
 const START = 'workbench.action.editorDictation.start';
 
@@ -107,7 +108,7 @@ function keepInBlock(document: vscode.TextDocument): void {
     if (event.document !== document) return;
     for (const { rangeOffset, text } of event.contentChanges) {
       const starts = unindentedLines(text).map((start) => document.positionAt(rangeOffset + start));
-      if (starts.length > 0) void indent(document, starts);
+      if (starts.length > 0) inBackground(indent(document, starts));
     }
   });
   const moves = vscode.window.onDidChangeTextEditorSelection(({ textEditor, selections: [selection] }) => {

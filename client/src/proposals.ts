@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { CompletionMiddleware } from 'vscode-languageclient';
 import { isChecked } from './documents.ts';
+import { inBackground } from './guard.ts';
 
 /** A field that has just got its colon and blank, or the dash of an entry. */
 const ASKS = /^\s*(?:(?:- +)*[\w-]+:|-) $/;
@@ -21,7 +22,7 @@ export function proposeBehindFields(): vscode.Disposable {
     const { text } = document.lineAt(change.range.start.line);
     if (ASKS.test(text) && text.length === change.range.start.character + 1) {
       asked = true;
-      void proposeAgain();
+      inBackground(proposeAgain());
     }
   });
 }

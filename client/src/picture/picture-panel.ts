@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { askServer, type Picture, type PictureParams } from '@sideport/server/language-server/own-requests.ts';
 import { isNote } from '../documents.ts';
+import { inBackground } from '../guard.ts';
 import type { NoteClient } from '../note-client.ts';
 import type { FromPage, ToPage } from './messages.ts';
 import { pageFrame } from './page-frame.ts';
@@ -44,7 +45,7 @@ export class PicturePanel implements vscode.Disposable {
       localResourceRoots: [dist],
     });
     panel.onDidDispose(() => (this.#panel = undefined));
-    panel.webview.onDidReceiveMessage((message: FromPage) => this.#hear(message));
+    panel.webview.onDidReceiveMessage((message: FromPage) => inBackground(this.#hear(message)));
     const script = panel.webview.asWebviewUri(vscode.Uri.joinPath(dist, 'picture-page.js'));
     panel.webview.html = pageFrame(script.toString(), panel.webview.cspSource);
     this.#panel = panel;
@@ -64,7 +65,7 @@ export class PicturePanel implements vscode.Disposable {
 
   #drawSoon(): void {
     clearTimeout(this.#settle);
-    if (this.#panel !== undefined) this.#settle = setTimeout(() => void this.#draw(), SETTLE_MS);
+    if (this.#panel !== undefined) this.#settle = setTimeout(() => inBackground(this.#draw()), SETTLE_MS);
   }
 
   async #draw(): Promise<void> {
