@@ -122,16 +122,16 @@ export class NoteWindow {
   async hover(line: string, words: string): Promise<string> {
     await this.goToEndOf(line);
     const spot = this.line(line).locator('span > span', { hasText: words }).last();
-    const hover = this.page.locator('.monaco-hover:visible').first();
-    // A busy editor may lose the one movement of a mouse that jumps: move away and come back until it answers.
-    for (let tries = 0; tries < 5 && !(await hover.isVisible()); tries += 1) {
+    const hover = this.page.locator('.monaco-hover:visible', { hasNotText: 'Loading' }).first();
+    // A busy editor may lose the one movement of a mouse that jumps, and it closes a hover when the text moves under the
+    // mouse, as it does when the lines above the sections come in: move away and come back until there is one to read.
+    for (let tries = 0; tries < 8; tries += 1) {
       await this.page.mouse.move(4, 4);
       await spot.hover();
-      await hover.waitFor({ timeout: 5000 }).catch(() => undefined);
+      const text = await hover.textContent({ timeout: 5000 }).catch(() => null);
+      if (text !== null) return text.replaceAll(BLANK_IN_VIEW, ' ');
     }
-    await hover.waitFor();
-    await this.page.waitForFunction(() => !/Loading/.test(document.querySelector('.monaco-hover')?.textContent ?? ''));
-    return ((await hover.textContent()) ?? '').replaceAll(BLANK_IN_VIEW, ' ');
+    throw new Error(`Nothing was shown over ${words}`);
   }
 
   /** Puts the cursor at the end of the first line that holds the words, as the file stands on disk. */
