@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { generateKeyPairSync } from 'node:crypto';
 import { copyFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { SOUND } from '../export/run.ts';
 import { beforeEach, describe, expect, test } from 'vitest';
 import {
   findings,
@@ -298,8 +299,8 @@ describe('amendments', () => {
   });
 
   test('a second one gets the next number', async () => {
-    await amend('--text', 'one');
-    const { out } = await amend('--text', 'two');
+    await amend('--kind', 'addendum', '--text', 'one');
+    const { out } = await amend('--kind', 'addendum', '--text', 'two');
     expect(out).toMatch(/routine-right\.amend-2\.opnote\.yaml\n$/u);
     expect(readFileSync(path('routine-right.amend-2.opnote.yaml'), 'utf8')).toMatch(/^id: "OP-\d{4}-0102-A2"$/mu);
   });
@@ -309,6 +310,16 @@ describe('amendments', () => {
     [['--field', 'lens', '--now', '1'], 'lens is a group of fields'],
     [['--field', 'lens.power', '--now', 'strong'], '“strong” is not understood'],
     [['--field', 'eye', '--now', 'lft'], '“lft” is not a known side'],
+    [
+      ['--field', 'closure.pressure-by-touch', '--now', 'Normal'],
+      'the note says “normal” already, so that nothing would change',
+    ],
+    [
+      ['--text', 'one'],
+      'A correction names the field that was wrong: --field FIELD --now VALUE. Words alone are new: --kind addendum',
+    ],
+    [['--kind', 'addendum', '--text', 'one', '--by', 'S-99'], '--by S-99 is neither in the list of staff ('],
+    [['--field', 'pressure', '--now', '14 mmHg'], 'there is no field pressure'],
     [['--field', 'lens.serial'], 'A field and its new value go together'],
     [[], 'Say what is amended'],
   ])('%j is refused with a reason', async (words, message) => {
@@ -317,8 +328,42 @@ describe('amendments', () => {
     expect(err).toContain(message);
   });
 
+  test('a visit is amended like an operation, checked, shown and sealed with its amendment', async () => {
+    const visit = 'routine-right-month-1.opnote.yaml';
+    copyFileSync(join(SOUND, visit), path(visit));
+    expect((await seal(visit, 'S-05')).code).toBe(0);
+    const written = await run(
+      'amend',
+      path(visit),
+      '--by',
+      'S-05',
+      '--reason',
+      'read again',
+      '--field',
+      'pressure',
+      '--now',
+      '24 mmHg',
+    );
+    expect(written).toMatchObject({
+      code: 0,
+      out: expect.stringMatching(/routine-right-month-1\.amend-1\.opnote\.yaml\n$/u),
+    });
+    const amendment = 'routine-right-month-1.amend-1.opnote.yaml';
+    expect(readFileSync(path(amendment), 'utf8')).toContain(
+      '  - field: "pressure"\n    was: "14 mmHg"\n    now: "24 mmHg"\n',
+    );
+    expect(await run('check', path(amendment))).toMatchObject({ code: 0, out: '' });
+    expect((await seal(amendment, 'S-05')).code).toBe(0);
+    expect((await verify()).code).toBe(0);
+    const out = (await run('show', path(visit))).out.replaceAll(/\s+/gu, ' ');
+    expect(out).toContain('This note has been amended. The text is the original; the amendments stand at the end.');
+    expect(out).toContain('Intraocular pressure: was “14 mmHg”, now reads “24 mmHg” (read again).');
+  });
+
   test('a draft is changed, not amended', async () => {
     writeFileSync(path(NOTE), readFileSync(path(NOTE), 'utf8').replace('status: final', 'status: draft'));
-    expect((await amend('--text', 'x')).err).toContain('is not final (status: draft): change the note itself.');
+    expect((await amend('--kind', 'addendum', '--text', 'x')).err).toContain(
+      'is not final (status: draft): change the note itself.',
+    );
   });
 });

@@ -1,5 +1,5 @@
 import { allChecks } from './checks/all-checks.ts';
-import { severityOf, type Check, type CheckContext, type Say, type Saying } from './checks/check.ts';
+import { severityOf, type AmendedNote, type Check, type CheckContext, type Say, type Saying } from './checks/check.ts';
 import { watchedContext } from './checks/watched-context.ts';
 import { applyAllowances } from './checks/allowances.ts';
 import { departmentSeverity } from './checks/department-severity.ts';
@@ -13,7 +13,7 @@ import type { NoteReading } from './reading/note-reading.ts';
 import { readNote } from './reading/read-note.ts';
 import { widen } from './reading/widen.ts';
 import type { Remark } from './remark.ts';
-import { notesWithId, type NoteSet } from './set/note-set.ts';
+import { notesWithId, type NoteFacts, type NoteSet } from './set/note-set.ts';
 
 /** What stands around a note. Everything may be missing. */
 export interface Surroundings {
@@ -94,6 +94,7 @@ export function contextOf(reading: NoteReading, surroundings: Surroundings): Che
     departmentFile: surroundings.departmentFile ?? null,
     operation: partner?.operation ?? null,
     operationFile: partner?.file ?? null,
+    amended: amendedBy(reading, surroundings.set ?? null),
     set: surroundings.set ?? null,
     file: surroundings.file ?? null,
     today: surroundings.today ?? null,
@@ -117,6 +118,18 @@ function operationOf(reading: NoteReading, set: NoteSet | null): { operation: Op
     ? { operation: partner.note, file: facts.file }
     : undefined;
 }
+
+function amendedBy(reading: NoteReading, set: NoteSet | null): AmendedNote | null {
+  const id = reading.kind === 'amendment' ? reading.note.amends?.value : undefined;
+  const facts = id === undefined || set === null ? undefined : notesWithId(set, id).find(isAmendable);
+  const amended = facts === undefined ? undefined : set?.open(facts.file);
+  if (facts === undefined || (amended?.kind !== 'operation' && amended?.kind !== 'follow-up')) return null;
+  return amended.kind === 'operation'
+    ? { kind: amended.kind, note: amended.note, file: facts.file }
+    : { kind: amended.kind, note: amended.note, file: facts.file };
+}
+
+const isAmendable = ({ record }: NoteFacts): boolean => record !== 'amendment';
 
 function remarkOf(check: Check, saying: Saying, { reading, status }: CheckContext): Remark {
   const place = 'path' in saying.at ? saying.at : { span: saying.at, path: [] };

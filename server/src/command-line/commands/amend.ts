@@ -1,3 +1,4 @@
+import type { Department, FollowUp, Operation } from '@sideport/schemas';
 import { amendmentText } from '../../note/editing/amendment-text.ts';
 import { noteId } from '../../note/seal/seal-note.ts';
 import { notesWithId } from '../../note/set/note-set.ts';
@@ -12,7 +13,7 @@ const KINDS = { addendum: 'addendum', correction: 'correction', 'late-entry': 'l
 export const amend = defineCommand({
   operands: 'PATH',
   about:
-    'Writes an amendment to a final note as a file of its own beside it: the field, the old and the new value, the reason,\n' +
+    'Writes an amendment to the final note of an operation or a visit as a file of its own beside it: the field, the old and the new value, the reason,\n' +
     'author and time. The note itself is not touched. Read the amendment, then seal it.',
   options: {
     kind: {
@@ -36,11 +37,20 @@ export const amend = defineCommand({
       throw new WrongUse('A field and its new value go together: --field FIELD --now VALUE.');
     if (field === undefined && text === undefined)
       throw new WrongUse('Say what is amended: --field FIELD --now VALUE, or --text TEXT.');
+    if (field === undefined && values.kind === 'correction')
+      throw new WrongUse(
+        'A correction names the field that was wrong: --field FIELD --now VALUE. Words alone are new: --kind addendum, or --kind late-entry for what was omitted.',
+      );
     const { file, path, reading, around } = await noteOnDisk(paths, WORDS, values.department, world);
-    if (reading.kind !== 'operation')
-      throw new WrongUse(`${file} is not the note of an operation; amendments are made to those.`);
+    if (reading.kind !== 'operation' && reading.kind !== 'follow-up')
+      throw new WrongUse(`${file} is no note of an operation or a visit; amendments are made to those.`);
     if (reading.status !== 'final')
       throw new WrongUse(`${file} is not final (status: ${reading.status}): change the note itself.`);
+    const department = around.department ?? null;
+    if (!isKnown(by, reading.note, department))
+      throw new WrongUse(
+        `--by ${by} is neither in the list of staff (${around.departmentFile ?? 'the department file'}) nor named in the note. Correct the reference, or add the person to the list.`,
+      );
     const id = noteId(reading);
     if (id === '') throw new FileProblem(`${file}: the note has no id that an amendment could name.`);
     const number = freeNumber(
@@ -48,7 +58,7 @@ export const amend = defineCommand({
         world.files.kind(target(path, candidate)) !== null || notesWithId(around.set, `${id}-A${candidate}`).length > 0,
     );
     const made = amendmentText({
-      note: reading.note,
+      amended: reading,
       id: `${id}-A${number}`,
       kind: KINDS[values.kind],
       at: withOffset(world.now()),
@@ -66,6 +76,18 @@ export const amend = defineCommand({
     return 0;
   },
 });
+
+/** Whether somebody is in the list of staff, where there is one, or took part in what is amended. */
+function isKnown(ref: string, note: Operation | FollowUp, department: Department | null): boolean {
+  const staff = department?.staff?.items ?? [];
+  const named = [
+    ...staff.map((person) => person.ref),
+    ...('team' in note ? (note.team?.items ?? []).map((person) => person.ref) : []),
+    ...('by' in note ? [note.by] : []),
+    ...(note.signed?.items ?? []).map(({ by }) => by),
+  ];
+  return staff.length === 0 || named.some((one) => one?.value === ref);
+}
 
 const WORDS = { name: 'amend', doing: 'amending' };
 

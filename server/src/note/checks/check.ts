@@ -66,6 +66,11 @@ export interface Example {
   readonly times?: number;
 }
 
+/** A note that an amendment can amend, and its file. */
+export type AmendedNote = { readonly file: string } & (
+  { readonly kind: 'operation'; readonly note: Operation } | { readonly kind: 'follow-up'; readonly note: FollowUp }
+);
+
 /** What a check is told besides the note. */
 export interface CheckContext {
   readonly status: Status;
@@ -77,6 +82,8 @@ export interface CheckContext {
   readonly operation: Operation | null;
   /** The file of that operation. */
   readonly operationFile: string | null;
+  /** The note that an amendment amends, when it is in the set and readable. */
+  readonly amended: AmendedNote | null;
   readonly set: NoteSet | null;
   readonly file: string | null;
   /** Today as year-month-day, when the caller says. */

@@ -1,7 +1,7 @@
 import type { CheckContext } from './check.ts';
 
 /** What the caller may not know, or not yet: other notes that are still being read, a note that has no file so far. */
-const MAY_BE_MISSING = ['set', 'operation', 'file', 'today', 'dictation', 'department'] as const;
+const MAY_BE_MISSING = ['set', 'operation', 'amended', 'file', 'today', 'dictation', 'department'] as const;
 
 /**
  * The same context, which tells when a check asks for what is not there: it then said nothing for want of it, and not
@@ -24,7 +24,7 @@ export function watchedContext(context: CheckContext, onMissing: () => void): Ch
 }
 
 function isUnknown(name: (typeof MAY_BE_MISSING)[number], { set, reading }: CheckContext): boolean {
-  if (name === 'department' || name === 'operation') return set === null;
+  if (name === 'department' || name === 'operation' || name === 'amended') return set === null;
   // Nothing is said of a dictation in a note that has none.
   return name !== 'dictation' || (reading.kind === 'operation' && reading.note.dictation !== undefined);
 }

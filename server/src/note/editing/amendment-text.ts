@@ -1,8 +1,15 @@
-import { planAt, recordPlan, type Operation } from '@sideport/schemas';
+import { planAt, recordPlan, type FollowUp, type Operation, type Plan } from '@sideport/schemas';
+import { stepsOf } from '../checks/support/field-path.ts';
+import { sameWords } from '../checks/support/words.ts';
+import { absenceIn } from '../reading/absence.ts';
 import { isField, isGroup, isList } from '../export/members.ts';
 
+/** A note that can be amended. */
+export type Amendable =
+  { readonly kind: 'operation'; readonly note: Operation } | { readonly kind: 'follow-up'; readonly note: FollowUp };
+
 export interface AmendmentRequest {
-  readonly note: Operation;
+  readonly amended: Amendable;
   readonly id: string;
   readonly kind: 'addendum' | 'correction' | 'late entry';
   /** ISO 8601 with the offset. */
@@ -17,12 +24,15 @@ export interface AmendmentRequest {
 
 /** The text of an amendment to a note, or why there can be none; the note itself is never touched. */
 export function amendmentText(request: AmendmentRequest): { readonly text: string } | { readonly because: string } {
-  const { note, change, text } = request;
-  const was = change && valueAt(note, change.field);
+  const { amended, change, text } = request;
+  const { note } = amended;
+  const was = change && valueAt(amended, change.field);
   if (was !== undefined && 'because' in was) return was;
   if (change) {
-    const fault = newValueFault(change.field, change.now);
+    const fault = newValueFault(planOf(amended, change.field), change.now);
     if (fault !== undefined) return { because: fault };
+    if (was?.text !== undefined && sameWords(was.text, change.now))
+      return { because: `the note says “${was.text}” already, so that nothing would change` };
   }
   const lines = [
     'opnote: 1',
@@ -57,18 +67,17 @@ export function amendmentText(request: AmendmentRequest): { readonly text: strin
 /** Double quotes keep every text as it is: identifiers with leading zeros, colons, number signs. */
 const quoted = (text: string): string => JSON.stringify(text);
 
-const steps = (path: string): readonly (string | number)[] =>
-  path.split(/[.[\]]+/u).flatMap((step) => (step === '' ? [] : [/^\d+$/u.test(step) ? Number(step) : step]));
+const planOf = ({ kind }: Amendable, path: string): Plan | undefined => planAt(recordPlan(kind), stepsOf(path));
 
 /** What the note says at a path: a text, or nothing recorded. */
-function valueAt(note: Operation, path: string): { readonly text?: string } | { readonly because: string } {
-  const plan = planAt(recordPlan('operation'), steps(path));
+function valueAt(amended: Amendable, path: string): { readonly text?: string } | { readonly because: string } {
+  const plan = planOf(amended, path);
   if (plan === undefined)
     return { because: `there is no field ${path}. Fields are named by their path, such as lens.serial` };
   if (plan.kind !== 'value')
     return { because: `${path} is a group of fields. Name the one to be put right, such as ${path}.text` };
-  let member: unknown = note;
-  for (const step of steps(path)) {
+  let member: unknown = amended.note;
+  for (const step of stepsOf(path)) {
     if (typeof step === 'number') member = isList(member) ? member.items[step] : undefined;
     else member = isGroup(member) ? (member[step] ?? said(member, step)) : undefined;
   }
@@ -82,9 +91,8 @@ const said = (
 ): string | undefined => group.$.said[key]?.word;
 
 /** What is wrong with the new value by the notation of its field. */
-function newValueFault(path: string, now: string): string | undefined {
-  const plan = planAt(recordPlan('operation'), steps(path));
-  if (plan?.kind !== 'value') return undefined;
+function newValueFault(plan: Plan | undefined, now: string): string | undefined {
+  if (plan?.kind !== 'value' || absenceIn(now, plan.guide) !== undefined) return undefined;
   const reading = plan.notation.read(now);
   return reading.ok ? undefined : reading.fault.message.replace(/\.$/u, '');
 }

@@ -1,4 +1,4 @@
-import type { Amendment, Operation } from '@sideport/schemas';
+import type { Amendment, FollowUp, Operation } from '@sideport/schemas';
 import type { ProseSection } from './document.ts';
 import { capital, join, longInstant, sentence } from './english.ts';
 import { fieldInWords } from './field-in-words.ts';
@@ -22,7 +22,7 @@ function heading(amendment: Amendment): string {
 export function changesBelow(
   amendments: readonly Amendment[],
   isOf: (firstStep: string) => boolean,
-  amended: Operation | undefined,
+  amended: Operation | FollowUp | undefined,
 ): readonly string[] {
   return amendments.flatMap((amendment) =>
     (amendment.changes?.items ?? [])

@@ -1,4 +1,4 @@
-import type { Amendment, Operation } from '@sideport/schemas';
+import type { Amendment, FollowUp, Operation } from '@sideport/schemas';
 import { amendmentSection, changesBelow } from './amendment-lines.ts';
 import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
@@ -9,9 +9,13 @@ import { sayRisks } from './sections/diagnosis.ts';
 
 /**
  * An amendment by itself; the note that it amends shows it beside the original.
- * @param amended the operation it amends, where it is at hand
+ * @param amended the note it amends, where it is at hand
  */
-export function amendmentProse(note: Amendment, unread: number, amended: Operation | undefined): ProseDocument {
+export function amendmentProse(
+  note: Amendment,
+  unread: number,
+  amended: Operation | FollowUp | undefined,
+): ProseDocument {
   const tidy = tidyFor('amendment');
   const risks = new Passage();
   sayRisks(risks, note.patient, tidy);

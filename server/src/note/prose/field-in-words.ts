@@ -1,4 +1,4 @@
-import { planAt, recordPlan, type GroupPlace, type Operation, type Plan } from '@sideport/schemas';
+import { planAt, recordPlan, type FollowUp, type GroupPlace, type Operation, type Plan } from '@sideport/schemas';
 import { stepsOf } from '../checks/support/field-path.ts';
 import { term } from './as-typed.ts';
 import { join } from './english.ts';
@@ -7,10 +7,10 @@ import { join } from './english.ts';
  * A field named by its path, in words: `Lens, lot`; `Complication 1 (iris prolapse), extent`. An entry of a list is
  * named by its first field, where the note is at hand. A path that the format does not know stays as it is.
  */
-export function fieldInWords(path: string | undefined, note: Operation | undefined): string {
+export function fieldInWords(path: string | undefined, note: Operation | FollowUp | undefined): string {
   if (path === undefined) return 'A field that is not named';
   const steps = stepsOf(path);
-  const root = recordPlan('operation');
+  const root = recordPlan(planAt(recordPlan('operation'), steps) === undefined ? 'follow-up' : 'operation');
   const plans = steps.map((_, index) => planAt(root, steps.slice(0, index + 1)));
   if (plans.length === 0 || plans.includes(undefined)) return path;
   const parts = steps.map((step, index) => {
@@ -28,7 +28,7 @@ export function fieldInWords(path: string | undefined, note: Operation | undefin
 const label = (plan: Plan | undefined): string => plan?.guide.label ?? '';
 
 /** The entry at a path; found by its own path, because entries that could not be read are missing from a list. */
-function itemAt(note: Operation | undefined, steps: readonly (string | number)[]): unknown {
+function itemAt(note: Operation | FollowUp | undefined, steps: readonly (string | number)[]): unknown {
   return steps.reduce<unknown>((found, step) => {
     if (typeof step === 'string') return part(found, step);
     const items = part(found, 'items');

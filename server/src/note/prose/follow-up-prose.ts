@@ -1,5 +1,6 @@
-import type { FollowUp } from '@sideport/schemas';
+import type { Amendment, FollowUp } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
+import { amendmentSection, changesBelow } from './amendment-lines.ts';
 import { complicationName, terms } from './as-typed.ts';
 import { closingSections } from './closing-sections.ts';
 import { CAUTIONS, referenceOf, signatureLines, statusNotices } from './common.ts';
@@ -13,14 +14,19 @@ import { Passage, tidyFor, type Tidy } from './passage.ts';
 import { sayRisks } from './sections/diagnosis.ts';
 import { patientWords } from './sections/people.ts';
 
-/** A later visit as prose. */
-export function followUpProse(note: FollowUp, computed: ComputedNote, unread: number): ProseDocument {
+/** A later visit as prose, with its amendments at the end; the text above them is the original. */
+export function followUpProse(
+  note: FollowUp,
+  computed: ComputedNote,
+  unread: number,
+  amendments: readonly Amendment[] = [],
+): ProseDocument {
   const tidy = tidyFor('follow-up');
   const eye = note.eye ? `${note.eye.value} eye` : 'eye not recorded';
   return {
     title: join([`Follow-up visit: ${eye}`, note.date && longDate(note.date.value)], ', '),
     reference: referenceOf(note),
-    notices: statusNotices(note, unread),
+    notices: [...statusNotices(note, unread), ...(amendments.length > 0 ? [AMENDED] : [])],
     facts: [
       { label: 'Patient', text: patientWords(note.patient, tidy) },
       { label: 'Eye', text: note.eye?.value ?? 'not recorded' },
@@ -44,11 +50,21 @@ export function followUpProse(note: FollowUp, computed: ComputedNote, unread: nu
         amended: [],
       },
       ...closingSections(note, tidy),
+      ...(amendments.length > 0
+        ? [
+            amendmentSection(
+              amendments,
+              changesBelow(amendments, () => true, note),
+            ),
+          ]
+        : []),
     ],
     signatures: signatureLines(note.signed, tidy),
     cautions: [...CAUTIONS, ...(computed.values.length > 0 ? [MORE_VALUES] : [])],
   };
 }
+
+const AMENDED = 'This note has been amended. The text is the original; the amendments stand at the end.';
 
 function examination(note: FollowUp, tidy: Tidy): Passage {
   const passage = new Passage();

@@ -1,4 +1,4 @@
-import type { Amendment, Operation } from '@sideport/schemas';
+import type { Amendment, FollowUp, Operation } from '@sideport/schemas';
 import type { ComputedNote } from '../computing/computed.ts';
 import { drawAstigmatism } from '../picture/double-angle.ts';
 import { drawEye } from '../picture/eye-picture.ts';
@@ -19,7 +19,10 @@ export function proseOf(
   set: NoteSet | null,
 ): { readonly document: ProseDocument; readonly pictures: readonly PagePicture[] } | undefined {
   const unread = reading.remarks.filter(({ severity }) => severity === 'error').length;
-  if (reading.kind === 'follow-up') return { document: followUpProse(reading.note, computed, unread), pictures: [] };
+  if (reading.kind === 'follow-up') {
+    const amendments = amendmentsOf(set, reading.note.id?.value);
+    return { document: followUpProse(reading.note, computed, unread, amendments), pictures: [] };
+  }
   if (reading.kind === 'amendment') {
     return { document: amendmentProse(reading.note, unread, amendedBy(reading.note, set)), pictures: [] };
   }
@@ -32,9 +35,9 @@ export function proseOf(
   return { document, pictures: [eye, ...astigmatism].map(({ svg, title }) => ({ svg, caption: title })) };
 }
 
-/** The operation that an amendment points to; undefined where the set does not have it. */
-function amendedBy({ amends }: Amendment, set: NoteSet | null): Operation | undefined {
-  const facts = set?.facts.find(({ id, record }) => record === 'operation' && id === amends?.value);
+/** The note that an amendment amends; undefined where the set does not have it. */
+function amendedBy({ amends }: Amendment, set: NoteSet | null): Operation | FollowUp | undefined {
+  const facts = set?.facts.find(({ id, record }) => record !== 'amendment' && id === amends?.value);
   const reading = facts === undefined ? undefined : set?.open(facts.file);
-  return reading?.kind === 'operation' ? reading.note : undefined;
+  return reading?.kind === 'operation' || reading?.kind === 'follow-up' ? reading.note : undefined;
 }

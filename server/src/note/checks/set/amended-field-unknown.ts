@@ -1,6 +1,6 @@
 import { replacing } from '../support/fixes.ts';
 import { amendmentCheck, type About } from '../check.ts';
-import { nearestField, planOfField } from '../support/field-path.ts';
+import { nearestAmended, planOfAmended } from '../support/amended.ts';
 
 export const amendedFieldUnknown = amendmentCheck({
   id: 'amended-field-unknown',
@@ -8,14 +8,14 @@ export const amendedFieldUnknown = amendmentCheck({
   summary: 'An amendment changes a field that does not exist.',
   severity: 'error',
   allowable: false,
-  run: ({ changes }, say, { reading }) => {
+  run: ({ changes }, say, { reading, amended }) => {
     for (const { field } of changes?.items ?? []) {
-      if (field === undefined || planOfField(field.value) !== undefined) continue;
-      const near = nearestField(field.value);
+      if (field === undefined || planOfAmended(field.value, amended) !== undefined) continue;
+      const near = nearestAmended(field.value, amended);
       say({
         at: field,
         fixes: near === undefined ? [] : [replacing(reading, field.span, near)],
-        message: `Amendment: an operation has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
+        message: `Amendment: ${amended?.kind === 'follow-up' ? 'a follow-up' : 'an operation'} has no field “${field.text}”.${near === undefined ? '' : ` Is ${near} meant?`}`,
       });
     }
   },

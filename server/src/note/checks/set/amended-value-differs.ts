@@ -1,5 +1,6 @@
 import { amendmentCheck, type About } from '../check.ts';
-import { fieldIn, planOfField } from '../support/field-path.ts';
+import { planOfAmended } from '../support/amended.ts';
+import { fieldIn } from '../support/field-path.ts';
 import { related } from '../support/place.ts';
 import { sameWords } from '../support/words.ts';
 
@@ -9,16 +10,16 @@ export const amendedValueDiffers = amendmentCheck({
   summary: 'The amendment quotes another old value than stands in the note.',
   severity: 'error',
   allowable: false,
-  run: ({ changes }, say, { operation, operationFile }) => {
-    if (operation === null) return;
+  run: ({ changes }, say, { amended }) => {
+    if (amended === null) return;
     for (const { field, was } of changes?.items ?? []) {
-      if (field === undefined || was === undefined || planOfField(field.value)?.kind !== 'value') continue;
-      const original = fieldIn(operation, field.value);
+      if (field === undefined || was === undefined || planOfAmended(field.value, amended)?.kind !== 'value') continue;
+      const original = fieldIn(amended.note, field.value);
       if (original === undefined || sameWords(original.text, was.value)) continue;
       say({
         at: was,
         message: `Amendment: ${field.text} is quoted as “${was.text}”, but the note says “${original.text}”.`,
-        related: [related(`the note: ${original.text}`, original, operationFile)],
+        related: [related(`the note: ${original.text}`, original, amended.file)],
       });
     }
   },

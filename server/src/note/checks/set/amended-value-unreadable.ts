@@ -1,5 +1,5 @@
 import { amendmentCheck, type About } from '../check.ts';
-import { planOfField } from '../support/field-path.ts';
+import { planOfAmended } from '../support/amended.ts';
 import { replacing } from '../support/fixes.ts';
 import { absenceIn } from '../../reading/absence.ts';
 
@@ -12,7 +12,7 @@ export const amendedValueUnreadable = amendmentCheck({
   run: ({ changes }, say, context) => {
     for (const { field, now } of changes?.items ?? []) {
       if (field === undefined || now === undefined) continue;
-      const plan = planOfField(field.value);
+      const plan = planOfAmended(field.value, context.amended);
       if (plan?.kind !== 'value' || absenceIn(now.value, plan.guide) !== undefined) continue;
       const reading = plan.notation.read(now.value);
       if (reading.ok) continue;

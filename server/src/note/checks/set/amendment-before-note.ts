@@ -7,13 +7,13 @@ export const amendmentBeforeNote = amendmentCheck({
   summary: 'The amendment is dated before the note that it amends was signed.',
   severity: 'error',
   allowable: false,
-  run: ({ at }, say, { operation, operationFile }) => {
-    const signed = operation?.signed?.items.find(({ at: time }) => time !== undefined)?.at;
+  run: ({ at }, say, { amended }) => {
+    const signed = amended?.note.signed?.items.find(({ at: time }) => time !== undefined)?.at;
     if (at === undefined || signed === undefined || Date.parse(at.value) >= Date.parse(signed.value)) return;
     say({
       at,
       message: `Amendment: it is dated ${at.text}, before the note was signed on ${signed.text}.`,
-      related: [related(`the note signed: ${signed.text}`, signed, operationFile)],
+      related: [related(`the note signed: ${signed.text}`, signed, amended?.file)],
     });
   },
 });

@@ -7,13 +7,13 @@ export const amendmentOfUnfinishedNote = amendmentCheck({
   summary: 'The amendment points to a note that is not final.',
   severity: 'warning',
   allowable: true,
-  run: ({ amends }, say, { operation, operationFile }) => {
-    const status = operation?.status;
-    if (amends === undefined || operation === null || status?.value === 'final') return;
+  run: ({ amends }, say, { amended }) => {
+    const status = amended?.note.status;
+    if (amends === undefined || amended === null || status?.value === 'final') return;
     say({
       at: amends,
       message: `Amendment: ${amends.text} ${status === undefined ? 'is a draft' : `has the status “${status.value}”`} and can still be corrected itself.`,
-      related: status === undefined ? [] : [related(`its status: ${status.value}`, status, operationFile)],
+      related: status === undefined ? [] : [related(`its status: ${status.value}`, status, amended.file)],
     });
   },
 });

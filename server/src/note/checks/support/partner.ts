@@ -1,5 +1,6 @@
 import type { Field } from '@sideport/schemas';
 import { textCheck, type Check, type CheckContext, type CheckInfo } from '../check.ts';
+import { nameOf } from './amended.ts';
 import { related } from './place.ts';
 
 interface PartnerCheck extends Pick<CheckInfo, 'id' | 'summary'> {
@@ -15,16 +16,20 @@ export function partnerCheck({ record, what, ...info }: PartnerCheck): Check {
     group: 'side and identity',
     severity: 'error',
     allowable: false,
-    run: (reading, say, { operation, operationFile }: CheckContext) => {
-      if (reading.kind !== record || operation === null) return;
+    run: (reading, say, { operation, operationFile, amended }: CheckContext) => {
+      if (reading.kind !== record) return;
+      const partner = record === 'amendment' ? amended?.note : operation;
+      if (partner === null || partner === undefined) return;
+      const name = record === 'amendment' ? nameOf(amended) : 'operation';
+      const file = record === 'amendment' ? amended?.file : operationFile;
       const [here, there]: readonly (Field<string> | undefined)[] =
-        what === 'eye' ? [reading.note.eye, operation.eye] : [reading.note.patient?.ref, operation.patient?.ref];
+        what === 'eye' ? [reading.note.eye, partner.eye] : [reading.note.patient?.ref, partner.patient?.ref];
       if (here === undefined || there === undefined || here.value === there.value) return;
       const message =
         what === 'eye'
-          ? `Side: this ${document} is about the ${here.value} eye, but the operation it points to was on the ${there.value} eye.`
-          : `Patient: this ${document} is of ${here.value}, but the operation it points to is of ${there.value}.`;
-      say({ at: here, message, related: [related(`the operation: ${there.value}`, there, operationFile)] });
+          ? `Side: this ${document} is about the ${here.value} eye, but the ${name} it points to was ${name === 'visit' ? 'about' : 'on'} the ${there.value} eye.`
+          : `Patient: this ${document} is of ${here.value}, but the ${name} it points to is of ${there.value}.`;
+      say({ at: here, message, related: [related(`the ${name}: ${there.value}`, there, file)] });
     },
   });
 }
