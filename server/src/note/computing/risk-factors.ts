@@ -43,7 +43,11 @@ export function riskFactorsOf(note: Operation, ageYears: number, axialLengthMm: 
       hasOne(difficulty, 'brunescent or white lens'),
     ),
     noFundalView: either(fundusHidden, hasOne(difficulty, 'no view of the fundus')),
-    pseudoexfoliationOrPhacodonesis: hasOne(comorbidity, 'pseudoexfoliation', 'phacodonesis'),
+    pseudoexfoliationOrPhacodonesis: either(
+      hasOne(comorbidity, 'pseudoexfoliation', 'phacodonesis'),
+      // Where it is written among the difficulties, its term is the zonule's.
+      note.difficulty?.items.some(({ text }) => /phacodonesis/iu.test(text)),
+    ),
     pupil: pupilOf(note, hasOne(difficulty, 'small pupil')),
     axialLengthMm,
     // The model knows doxazosin; the note knows the class of drugs.

@@ -17,5 +17,6 @@ export function reviewsWords(reviews: readonly Review[] | undefined, tidy: Tidy)
 
 function dueWords(due: NonNullable<Review['due']>['value']): string {
   if (due.kind === 'date') return `on ${longDate(due.date)}`;
+  if (due.count === 0) return 'the same day';
   return `after ${due.count} ${due.unit}${due.count === 1 ? '' : 's'}`;
 }

@@ -73,7 +73,10 @@ const CATEGORIES = {
 };
 
 export function acuityWords(field: Field<Acuity> | undefined, text: string | undefined): string | undefined {
-  return field?.value.kind === 'category' ? CATEGORIES[field.value.category] : text;
+  if (field?.value.kind !== 'category') return text;
+  // “CF 1 m”: where they were seen.
+  const distance = /\d+(?:\.\d+)?\s*(?:m|cm|ft|feet|metres?|meters?)\b/u.exec(field.text)?.[0];
+  return `${CATEGORIES[field.value.category]}${distance === undefined ? '' : ` at ${distance}`}`;
 }
 
 /** `a lens`, `an eye`, `an 8 mm incision`: by the first letter or number, which is right for what stands here. */

@@ -1,4 +1,5 @@
 import { nearest } from '@sideport/schemas';
+import { sameNumbers } from '@sideport/schemas/notation/likely-term.ts';
 import { operationCheck, type About } from '../check.ts';
 import { lensToHold, listedLens } from '../support/department-lens.ts';
 import { lensInDoubt } from '../support/lenses.ts';
@@ -22,7 +23,10 @@ export const lensNotInList = operationCheck({
         continue;
       const near = nearest(
         model.value,
-        list.items.flatMap((one) => (one.model === undefined ? [] : [one.model.value])),
+        // Another number is another lens, however near.
+        list.items.flatMap((one) =>
+          one.model !== undefined && sameNumbers(one.model.value, model.value) ? [one.model.value] : [],
+        ),
       );
       say({
         at: model,
@@ -39,7 +43,7 @@ export const aboutLensNotInList: About = () => ({
   source: 'IOL quality standard (RCOphth and UKOA 2018)',
   since: '1.0',
   faulty: {
-    note: 'plan:\n  lens:\n    model: HX-11\nsafety:\n  lens-verified:\n    model: HX-11\nlens:\n  model: HX-11',
+    note: 'plan:\n  lens:\n    model: HY-1\nsafety:\n  lens-verified:\n    model: HY-1\nlens:\n  model: HY-1',
     files: { 'sideport.yaml': '' },
   },
   sound: { note: 'plan:\n  lens:\n    model: HX-1', files: { 'sideport.yaml': '' } },

@@ -14,7 +14,7 @@ const always = [
   ['complications', 'the complications (or “none”)'],
 ] as const;
 const settled = [['refraction', 'the refraction']] as const;
-const SETTLED = ['month 1', 'month 3', 'month 6', 'year 1'];
+const SETTLED = ['month 1', 'week 6', 'month 2', 'month 3', 'month 6', 'year 1'];
 
 export const visitIncomplete = followUpCheck({
   id: 'visit-incomplete',

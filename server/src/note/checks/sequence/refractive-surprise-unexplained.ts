@@ -3,7 +3,7 @@ import { related } from '../support/place.ts';
 import { dioptres } from '../support/words.ts';
 
 const SURPRISE = 1;
-const SETTLED = ['month 1', 'month 3', 'month 6', 'year 1'];
+const SETTLED = ['month 1', 'week 6', 'month 2', 'month 3', 'month 6', 'year 1'];
 
 export const refractiveSurpriseUnexplained = followUpCheck({
   id: 'refractive-surprise-unexplained',

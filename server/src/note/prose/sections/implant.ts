@@ -99,7 +99,7 @@ function lensName(lens: Lens, tidy: Tidy): string {
 }
 
 function position(lens: Lens, tidy: Tidy): string | undefined {
-  const haptics = lens['haptics-at'] && `its haptics lay ${where(lens['haptics-at'])}`;
+  const haptics = lens['haptics-at'] && `its haptics lay ${hapticsWords(lens['haptics-at'])}`;
   const offset = lens['off-centre']?.value;
   const centred =
     offset === undefined
@@ -108,6 +108,11 @@ function position(lens: Lens, tidy: Tidy): string | undefined {
         ? 'it was centred'
         : `its optic lay ${offsetWords(tidy(lens['off-centre']))} of the centre of the pupil`;
   return and([haptics, centred]) || undefined;
+}
+
+/** Where the haptics lie; of a pair both places are told as they were typed: “3 and 9 o'clock”. */
+function hapticsWords(at: NonNullable<NonNullable<Operation['lens']>['haptics-at']>): string {
+  return /\band\b|-|–/u.test(at.text) ? `at ${at.text.trim()}` : (where(at) ?? at.text);
 }
 
 /** What a drug that is not named was given for. */

@@ -21,7 +21,7 @@ export function openingPassage(note: Operation, tidy: Tidy): Passage {
   for (const group of alike(note.incisions?.items ?? [], tidy)) passage.say(incisionWords(group, tidy));
   passage.say(viscoelastics(note, tidy));
   if (said['ovd']?.word === 'none') passage.say('No viscoelastic was used');
-  passage.say(note.dye && `The capsule was stained with ${note.dye.value}`);
+  passage.say(note.dye && `The capsule was stained with ${tidy(note.dye)}`);
   if (said['dye']?.word === 'none') passage.say('No dye was used');
   for (const aid of note['pupil-aid']?.items ?? []) passage.say(pupilAidWords(aid, tidy));
   if (said['pupil-aid']?.word === 'none') passage.say('No pupil aid was used');
@@ -61,7 +61,7 @@ function antisepsis({ antisepsis: prepared }: Operation, tidy: Tidy): string | u
   if (!prepared?.agent) return tidy(prepared?.text);
   const strength = prepared.strength ? ` ${tidy(prepared.strength)}` : '';
   const contact = prepared.contact ? ` for ${tidy(prepared.contact)}` : '';
-  return join([`the eye was prepared with ${prepared.agent.value}${strength}${contact}`, tidy(prepared.text)], '; ');
+  return join([`the eye was prepared with ${tidy(prepared.agent)}${strength}${contact}`, tidy(prepared.text)], '; ');
 }
 
 /** Incisions that differ in nothing but their place are told together. */
@@ -113,7 +113,7 @@ const planes = (architecture: string): string => architecture.replace(/ planes?$
 
 function viscoelastics({ ovd }: Operation, tidy: Tidy): string | undefined {
   const used = ovd?.items.map((one) =>
-    join([one.kind?.value, one.agent?.value, tidy(one.strength), one.purpose && `(${tidy(one.purpose)})`]),
+    join([one.kind?.value, tidy(one.agent), tidy(one.strength), one.purpose && `(${tidy(one.purpose)})`]),
   );
   if (!used || used.length === 0) return undefined;
   return `Viscoelastic: ${and(used)}`;
