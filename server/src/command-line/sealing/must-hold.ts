@@ -26,13 +26,15 @@ export function mustHold(seal: NewSeal, against: Signatories): readonly string[]
   const known = new Set(found(seals).map(({ message }) => message));
   const fresh = found([...seals, added]).filter(({ message, severity }) => severity !== 'info' && !known.has(message));
   const refused = fresh.filter((finding) => isRefused(finding, meaning));
-  if (refused.length > 0)
-    throw new FileProblem(`${file} was not sealed. ${refused.map(({ message }) => message).join(' ')}`);
+  if (refused.length > 0) throw new FileProblem(`${file} was not sealed. ${refused.map(inWords).join(' ')}`);
   return fresh.map(({ message }) => message);
 }
 
+const inWords = ({ finding, message }: SealFinding): string =>
+  finding === 'seal-author-missing' ? 'The author seals first, and has not yet.' : message;
+
 /** A supervisor can still seal after the author; everything else stays wrong. */
 function isRefused({ finding, severity }: SealFinding, meaning: Meaning): boolean {
-  if (finding === 'seal-supervisor-missing') return false;
+  if (finding === 'seal-supervisor-missing') return meaning === 'supervisor';
   return severity === 'error' || (finding === 'seal-signer-may-not-sign' && meaning !== 'author');
 }

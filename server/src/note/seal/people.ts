@@ -62,8 +62,10 @@ function ofSupervision(reading: NoteReading, statements: readonly Statement[]): 
   const trainees = (reading.note.team?.items ?? []).filter(({ grade }) => /trainee/u.test(grade?.value ?? ''));
   const trainee = trainees.find(({ ref }) => authors.includes(ref?.value ?? ''));
   const isTrainee = (signer: string) => trainees.some(({ ref }) => ref?.value === signer);
-  if (!trainee || signersAs('supervisor', statements).some((signer) => !isTrainee(signer))) return [];
-  const message = `The note of ${trainee.ref?.value ?? 'a trainee'} (${trainee.grade?.value ?? 'trainee'}) has no seal of a supervisor yet.`;
+  const supervisors = signersAs('supervisor', statements);
+  if (!trainee || supervisors.some((signer) => !isTrainee(signer))) return [];
+  const but = supervisors.length === 0 ? '' : `: ${supervisors.join(' and ')} sealed it as one and is a trainee`;
+  const message = `The note of ${trainee.ref?.value ?? 'a trainee'} (${trainee.grade?.value ?? 'trainee'}) has no seal of a supervisor yet${but}.`;
   return [{ finding: 'seal-supervisor-missing', severity: 'error', message }];
 }
 
