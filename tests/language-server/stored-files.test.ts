@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import type { SymbolInformation } from 'vscode-languageserver';
+import type { Location, SymbolInformation } from 'vscode-languageserver';
 import { TestEditor, turns } from './editor.ts';
 import { MemoryFiles } from './memory-files.ts';
 
@@ -214,19 +214,39 @@ describe('answers that come late', () => {
 
   it('are not taken for a set whose department file changed while it was found', async () => {
     await start({ ...whole, [department]: powers('+20.0 D') });
-    let answerFirst: (() => void) | undefined;
-    files.wait = (uri) => (uri === department ? new Promise<void>((done) => (answerFirst = done)) : Promise.resolve());
+    const answers: (() => void)[] = [];
+    files.wait = (uri) => (uri === department ? new Promise<void>((done) => answers.push(done)) : Promise.resolve());
     await editor.open(op, operation);
-    await expect.poll(() => answerFirst).toBeDefined();
+    await expect.poll(() => answers).toHaveLength(1);
+    files.content.set(department, powers('+30.0 D'));
+    await editor.filesChanged(department);
+    await expect.poll(() => answers).toHaveLength(2);
+    for (let given = 0; given < answers.length; given++) {
+      answers[given]?.();
+      await turns(30);
+    }
+    files.wait = () => Promise.resolve();
+    await editor.edit(op, `${operation}\n`);
+    expect(editor.checks(op)).not.toContain('power-not-made');
+    expect(await editor.request<SymbolInformation[]>('workspace/symbol', { query: 'hx' })).toHaveLength(1);
+  });
+  it('keep a question waiting until the set is found that there is now', async () => {
+    await start({ [op]: operation });
+    let answer: (() => void) | undefined;
+    files.wait = (uri) => (uri === op ? new Promise<void>((done) => (answer = done)) : Promise.resolve());
+    await editor.open(op, operation);
+    await expect.poll(() => answer).toBeDefined();
+    const asked = editor.request<Location[]>('textDocument/references', {
+      textDocument: { uri: op },
+      position: editor.position(op, operation.indexOf('HX-1')),
+      context: { includeDeclaration: true },
+    });
     files.wait = () => Promise.resolve();
     files.content.set(department, powers('+30.0 D'));
     await editor.filesChanged(department);
     await turns(30);
-    answerFirst?.();
-    await turns(30);
-    await editor.edit(op, `${operation}\n`);
-    expect(editor.checks(op)).not.toContain('power-not-made');
-    expect(await editor.request<SymbolInformation[]>('workspace/symbol', { query: 'hx' })).toHaveLength(1);
+    answer?.();
+    expect((await asked).map(({ uri }) => uri)).toEqual([op, department]);
   });
 });
 
@@ -241,6 +261,17 @@ describe('files that cannot be reached', () => {
     expect(editor.logged.join('\n')).not.toContain('P-1');
     files.wait = () => Promise.resolve();
     await editor.edit(fu, `${followUp.replace('eye: left', 'eye: right')}\n`);
+    await expect(editor.until(fu, has('visit-of-other-eye'))).resolves.toBeUndefined();
+  });
+
+  it('are asked for again when only some could be had', async () => {
+    await start(whole);
+    files.wait = (uri) => (uri === op ? Promise.reject(new Error('away')) : Promise.resolve());
+    const other = followUp.replace('eye: left', 'eye: right');
+    await editor.open(fu, other);
+    await turns(30);
+    files.wait = () => Promise.resolve();
+    await editor.edit(fu, `${other}\n`);
     await expect(editor.until(fu, has('visit-of-other-eye'))).resolves.toBeUndefined();
   });
 
