@@ -40,7 +40,7 @@ export const check = defineCommand({
     merge: { kind: 'flag', about: 'PATHs are JSON reports, for instance of all shards; puts them together' },
     mask: {
       kind: 'flag',
-      about: 'masks what could name a person in text and json, for logs that others read; the other formats always do',
+      about: 'masks what could name a person in text and json, for logs that others read',
     },
     jobs: { kind: 'text', value: 'N', about: 'how many threads check (usual: as many as help)' },
     'no-cache': { kind: 'flag', about: 'checks every note anew and keeps nothing for the next time' },
