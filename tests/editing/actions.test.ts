@@ -30,6 +30,13 @@ describe('an empty field', () => {
     );
     expect(titlesAt(`${head}dye: trypan blue‸\n`)).toEqual([]);
   });
+
+  it('keeps its comment behind a blank, and what stands there unread', () => {
+    expect(act(`${head}dye: ‸# to ask\n`, 'Record as “none”')).toBe(`${head}dye: none # to ask\n`);
+    expect(act(`${head}ring:‸ # todo\n`, 'Record as “not recorded”')).toBe(`${head}ring: not recorded # todo\n`);
+    for (const unread of ['dye: "trypan‸ blue\n', 'dye: !!str‸\n', 'dye: *other‸\n'])
+      expect(titlesAt(`${head}${unread}`)).toEqual([]);
+  });
 });
 
 describe('a clock hour', () => {
@@ -79,9 +86,10 @@ describe('a scanned label', () => {
     // Bracketed text of the GS1 General Specifications; check digit of the published example GTIN 9521234543213.
     const text = `${head}date: 2031-03-14\nlens:\n  power: +5.5 D\n  udi: (01)09521234543213(17)340600(10)L2031A(21)0040719052‸\n`;
     expect(act(text, 'Fill maker, model, serial, lot, expiry from the scanned label', surroundings)).toBe(
-      `${head}date: 2031-03-14\nlens:\n  power: +5.5 D\n  udi: (01)09521234543213(17)340600(10)L2031A(21)0040719052\n` +
-        '  maker: Halden Optics # proposed from the label\n  model: HX-1 # proposed from the label\n' +
-        '  serial: "0040719052" # proposed from the label\n  lot: L2031A # proposed from the label\n  expiry: 2034-06 # proposed from the label\n',
+      `${head}date: 2031-03-14\nlens:\n` +
+        '  maker: Halden Optics # proposed from the label\n  model: HX-1 # proposed from the label\n  power: +5.5 D\n' +
+        '  serial: "0040719052" # proposed from the label\n  lot: L2031A # proposed from the label\n  expiry: 2034-06 # proposed from the label\n' +
+        '  udi: (01)09521234543213(17)340600(10)L2031A(21)0040719052\n',
     );
   });
 
@@ -116,6 +124,24 @@ describe('a complication', () => {
     );
   });
 
+  it.each([
+    ['fields without a dash', 'complications:\n  what: wound leak\n  action: suture\n'],
+    ['entries in brackets', 'complications: [{what: wound leak}]\n'],
+    ['a text that is not understood', 'complications: the wound leaked\n'],
+  ])('is not begun beside %s', (_, before) => {
+    expect(titlesAt(`${head}capsule-state:\n  posterior: torn‸\n${before}`)).toEqual([]);
+  });
+
+  it('whose account is begun gets no second one', () => {
+    expect(titlesAt(`${head}complications:\n  - what: vitreous‸ loss\n    account:\n`)).toEqual([]);
+    expect(titlesAt(`${head}complications:\n  - what: vitreous‸ loss\n    account: none\n`)).toEqual([]);
+  });
+
+  it('leaves marks and allowances on their lines', () => {
+    const marked = `${head}complications:\n  - what: vitreous‸ loss # allow vitreous-without-vitrectomy: because\n    action: anterior vitrectomy # confirm\n`;
+    expect(act(marked, "Record the complication's account")).toBe(`${marked.replace('‸', '')}    account: \n`);
+  });
+
   it('that is recorded already is not begun again', () => {
     expect(
       titlesAt(`${head}capsule-state:\n  posterior: torn‸\ncomplications:\n  - what: posterior capsule rupture\n`),
@@ -132,6 +158,14 @@ describe('a value that waits for confirmation', () => {
 });
 
 describe('a follow-up file', () => {
+  it.each(['"00:1 # 2"', '"0417"', "'1e5'"])('keeps the quotes of %s', (id) => {
+    const { around, offset } = atCursor(`opnote: 1\nrecord: operation\nid: ${id}‸\npatient:\n  ref: "007"\n`);
+    const made = readNote(actionsAt(around, offset).find(({ newFile }) => newFile !== undefined)?.newFile?.text ?? '');
+    const values = made.values.map(({ field }) => field.text);
+    expect(values).toEqual(expect.arrayContaining([id.slice(1, -1), '007']));
+    expect(made.remarks.filter(({ check }) => check !== 'empty-value')).toEqual([]);
+  });
+
   it('points to the operation and leaves the eye to the examiner', () => {
     const { around, offset } = atCursor('opnote: 1\nrecord: operation\nid: OP-1‸\neye: left\npatient:\n  ref: P-1\n');
     const action = actionsAt(around, offset).find(({ newFile }) => newFile !== undefined);

@@ -96,6 +96,7 @@ function inBrackets(around: Around, spot: Spot, start: number, bracket: Brackete
       typed: bracket.typed,
       replace: { start: start + bracket.start, end: start + bracket.end },
       present: bracket.others,
+      inBrackets: true,
     },
     around,
   ).filter(({ kind }) => kind !== 'absence');

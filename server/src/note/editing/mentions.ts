@@ -15,8 +15,14 @@ export interface Mention {
   readonly defines: boolean;
 }
 
-const STAFF = /(?:^|\.)(?:ref|by|given-by|anaesthetist)$/u;
 const LENS = /(?:^|\.)(?:lens|spare-lens|lens-verified)\.model$/u;
+
+/** Whether a field of an operation names a member of staff; `where` is its path without positions in lists. */
+export function namesStaff(where: string): boolean {
+  // A review is done “by” a clinic, in words; a patient's reference is no member of staff.
+  if (where === 'reviews.by' || where === 'patient.ref') return false;
+  return /(?:^|\.)(?:ref|by|given-by|anaesthetist)$/u.test(where);
+}
 
 /** Every mention of a note, a member of staff, a lens model or a patient, in the order of the text. */
 export function mentionsIn(reading: NoteReading): readonly Mention[] {
@@ -36,8 +42,7 @@ function inNote(where: string): { thing: NamedThing; defines: boolean } | undefi
   if (where === 'id') return { thing: 'note', defines: true };
   if (where === 'operation' || where === 'amends') return { thing: 'note', defines: false };
   if (where === 'patient.ref') return { thing: 'patient', defines: false };
-  // A review is done “by” a clinic, in words.
-  if (where !== 'reviews.by' && STAFF.test(where)) return { thing: 'staff', defines: false };
+  if (namesStaff(where)) return { thing: 'staff', defines: false };
   return LENS.test(where) ? { thing: 'lens', defines: false } : undefined;
 }
 

@@ -1,5 +1,6 @@
 import type { Department } from '@sideport/schemas';
 import { formatVersion } from '@sideport/schemas/sections/head.ts';
+import { yamlText } from '../edits/yaml-text.ts';
 import { snippetText } from './proposal.ts';
 
 /** Behind what is prefilled: a final note may not keep the mark. */
@@ -15,7 +16,7 @@ export function newNoteSnippet(department: Department | null, today: string): st
   const stop = (preset = '') => `\${${stops.next++}${preset === '' ? '' : `:${snippetText(preset)}`}}`;
   const surgeon = onlySurgeon(department);
   const usual = (key: string, text: string | undefined) =>
-    text === undefined ? `${key}: ${stop()}` : `${key}: ${snippetText(text)}${CONFIRM}`;
+    text === undefined ? `${key}: ${stop()}` : `${key}: ${asValue(text)}${CONFIRM}`;
   return [
     `opnote: ${formatVersion.words[0]?.word ?? '1'}`,
     'record: operation',
@@ -49,6 +50,11 @@ export function newNoteSnippet(department: Department | null, today: string): st
   ].join('\n');
 }
 
+/** A text of the department file as a value of the note. */
+function asValue(text: string): string {
+  return snippetText(yamlText(text, { as: 'identifier' }));
+}
+
 type Person = NonNullable<Department['staff']>['items'][number];
 
 /** Whose habits can be meant where only one person operates; with several, nobody's. */
@@ -62,7 +68,7 @@ const SETTINGS = ['bottle-height', 'set-pressure', 'vacuum', 'flow'] as const;
 function machineSettings(surgeon: Person | undefined): readonly string[] {
   const written = SETTINGS.flatMap((key) => {
     const text = surgeon?.settings?.[key]?.text;
-    return text === undefined ? [] : [`${key}: ${snippetText(text)}${CONFIRM}`];
+    return text === undefined ? [] : [`${key}: ${asValue(text)}${CONFIRM}`];
   });
   if (written.length === 0) return [];
   return ['', 'nucleus:', '  steps:', ...written.map((line, index) => `    ${index === 0 ? '- ' : '  '}${line}`)];
@@ -74,7 +80,7 @@ function reviews(department: Department | null): readonly string[] {
   const written = planned.flatMap(({ what, due }) =>
     what === undefined || due === undefined
       ? []
-      : [`  - what: ${snippetText(what.text)}${CONFIRM}`, `    due: ${snippetText(due.text)}${CONFIRM}`],
+      : [`  - what: ${asValue(what.text)}${CONFIRM}`, `    due: ${asValue(due.text)}${CONFIRM}`],
   );
   return written.length === 0 ? [] : ['', 'reviews:', ...written];
 }

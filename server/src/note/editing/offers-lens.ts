@@ -2,7 +2,6 @@ import { readLabel } from '../label/label.ts';
 import { labelValue } from '../label/reading.ts';
 import type { Department, Operation, Path } from '@sideport/schemas';
 import { once, type Offer } from './offer.ts';
-import { quotedWhereNeeded } from './quote.ts';
 
 type ListedLens = NonNullable<Department['lenses']>['items'][number];
 type NamedLens = NonNullable<NonNullable<Operation['plan']>['lens']>;
@@ -109,7 +108,7 @@ function fromLabel(note: Operation | undefined, field: 'serial' | 'lot' | 'expir
   const udi = note?.lens?.udi?.value;
   if (udi === undefined) return [];
   const value = labelValue(readLabel(udi, yearOf(note)), field);
-  return value === undefined ? [] : [{ text: quotedWhereNeeded(value), from: 'scanned label' }];
+  return value === undefined ? [] : [{ text: value, from: 'scanned label' }];
 }
 
 /** The year that two-digit years of a label are counted from. */

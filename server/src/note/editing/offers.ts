@@ -3,6 +3,7 @@ import { knownChecks } from '../checks/known-checks.ts';
 import { reviewsOfSchedule, suggestedCodes } from './offers-course.ts';
 import type { Around } from './around.ts';
 import { once, type Offer } from './offer.ts';
+import { namesStaff } from './mentions.ts';
 import { lensOffers } from './offers-lens.ts';
 
 /** What is already known elsewhere for a field: in the plan, the department file, the set. Best first. */
@@ -37,11 +38,8 @@ function planned(where: string, note: Operation | undefined): readonly Offer[] {
   return [{ text, from: where.startsWith('plan.') ? 'formula of the plan' : 'as planned' }];
 }
 
-const STAFF_FIELDS = /(?:^|\.)(?:ref|by|given-by|anaesthetist)$/u;
-
 function staff(where: string, note: Operation | undefined, department: Department | null): readonly Offer[] {
-  // A review is done “by” a clinic, in words; a patient's reference is no member of staff.
-  if (!STAFF_FIELDS.test(where) || where === 'reviews.by' || where === 'patient.ref') return [];
+  if (!namesStaff(where)) return [];
   const listed = (department?.staff?.items ?? []).map((person) => ({
     text: person.ref?.text ?? '',
     from: [person.role?.text, person.grade?.text].filter((part) => part !== undefined).join(', '),

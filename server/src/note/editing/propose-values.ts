@@ -1,4 +1,5 @@
 import type { ListPlan, Path, Plan, Span, ValuePlan } from '@sideport/schemas';
+import { yamlText } from '../edits/yaml-text.ts';
 import type { Around } from './around.ts';
 import { offersFor } from './offers.ts';
 import type { Proposal } from './proposal.ts';
@@ -12,6 +13,7 @@ export interface ValueLine {
   readonly replace: Span;
   /** Values that a list has already. */
   readonly present?: readonly string[];
+  readonly inBrackets?: boolean;
 }
 
 /** What could stand as the value of a field: known values first, then terms, then words for “there is none”. */
@@ -19,7 +21,8 @@ export function proposeValues(plan: Plan, line: ValueLine, around: Around): read
   if (plan.kind === 'group') return absences(plan, line);
   const value = plan.kind === 'list' ? valueOf(plan) : plan;
   if (value === undefined) return absences(plan, line);
-  const likely = value.guide.prose === true ? offered(line, around).map(onlyWhenEmpty) : known(value, line, around);
+  const likely =
+    value.guide.prose === true ? offered(value, line, around).map(onlyWhenEmpty) : known(value, line, around);
   return [...likely, ...absences(plan, line)];
 }
 
@@ -33,7 +36,7 @@ function valueOf(plan: ListPlan): ValuePlan | undefined {
 }
 
 function known(plan: ValuePlan, line: ValueLine, around: Around): readonly Proposal[] {
-  const offers = offered(line, around);
+  const offers = offered(plan, line, around);
   const labels = new Set(offers.map(({ label }) => label));
   const begun = begunBy(plan.notation, line.typed, around).map((each): Proposal => {
     const proposal = { ...each, replace: line.replace, more: false };
@@ -43,13 +46,15 @@ function known(plan: ValuePlan, line: ValueLine, around: Around): readonly Propo
   return [...offers, ...others.filter(({ label }) => !labels.has(label))];
 }
 
-function offered(line: ValueLine, around: Around): readonly Proposal[] {
+function offered({ notation }: ValuePlan, line: ValueLine, around: Around): readonly Proposal[] {
+  const as = notation.name === 'identifier' ? 'identifier' : 'value';
+  const { inBrackets = false } = line;
   return offersFor(line.path, around).map(({ text, from, explanation }): Proposal => ({
     label: text,
     kind: 'reference',
     detail: from,
     ...(explanation === undefined ? {} : { explanation }),
-    insert: text,
+    insert: yamlText(text, { as, inBrackets }),
     replace: line.replace,
     more: false,
   }));

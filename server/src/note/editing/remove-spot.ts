@@ -32,7 +32,9 @@ function withoutLines(text: string, spot: Spot, after: Spot | undefined): Edit {
   // The first field of an entry shares the line of its dash with it: the next field takes its place.
   const behindDash = spot.key !== null && /-[ \t]+$/u.test(first);
   if (behindDash && after !== undefined && columnOf(text, extent(after).start) === columnOf(text, start)) {
-    return { span: { start, end: extent(after).start }, text: '' };
+    // What a line of its own says in between stays.
+    const between = text.slice(last.end, extent(after).start).includes('#');
+    return { span: { start, end: between ? last.end : extent(after).start }, text: '' };
   }
   return { span: { start: line.start, end: next < 0 ? text.length : next + 1 }, text: '' };
 }

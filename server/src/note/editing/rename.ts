@@ -1,8 +1,8 @@
 import { identifier } from '@sideport/schemas/notation/plain.ts';
+import { replaceValue } from '../edits/replace-value.ts';
 import type { NoteReading } from '../reading/note-reading.ts';
 import type { Edit } from '../remark.ts';
 import { isSameThing, mentionsIn, type Mention } from './mentions.ts';
-import { quotedWhereNeeded } from './quote.ts';
 
 /** Why a name cannot be used, or undefined when it can. */
 export function whyNotName(name: string): string | undefined {
@@ -15,5 +15,5 @@ export function whyNotName(name: string): string | undefined {
 export function renameIn(reading: NoteReading, thing: Pick<Mention, 'thing' | 'name'>, name: string): readonly Edit[] {
   return mentionsIn(reading)
     .filter((mention) => isSameThing(mention, thing))
-    .map(({ span }) => ({ span, text: quotedWhereNeeded(name) }));
+    .flatMap(({ span }) => replaceValue(reading, span, name, 'identifier'));
 }

@@ -2,6 +2,7 @@ import type { Plan } from '@sideport/schemas';
 import type { ListNode, MapNode } from '../reading/tree.ts';
 import type { Edit } from '../remark.ts';
 import { childPlan, type Addition, type Branch } from './additions.ts';
+import { lineAt } from './lines.ts';
 import { markedBehind } from './marked-lines.ts';
 import type { Editable } from './replace-value.ts';
 import { inBrackets, inlineList, markOf, valuesOf } from './written-field.ts';
@@ -62,6 +63,9 @@ function behindLast(
   const comma = end === undefined ? '' : words.includes(',') ? ' ' : words.includes(':') ? ' , ' : ', ';
   const at = words === between ? start + between.trimEnd().length : close;
   const mark = markOf(values);
+  // A mark at the end of the line speaks of what stands last on it.
+  const rest = note.text.slice(at, lineAt(note.text, at).end);
+  if (mark !== undefined && !/^[\s,\]}]*(?:\s#.*)?$/u.test(rest)) return [];
   const marked = mark === undefined ? [] : markedBehind(note, at, mark);
   return marked === undefined
     ? []

@@ -41,6 +41,11 @@ function intoNothing(text: string, branch: Branch, plan: Plan): readonly Edit[] 
   return lines === '' ? [] : [{ span: { start: length, end: length }, text: begun + lines.slice(eol.length) + eol }];
 }
 
+/** What is written by its name alone, without a place in the list. */
+function onlyFields(branch: Branch): Branch | undefined {
+  return [...branch.below.keys()].every((step) => typeof step === 'string') ? branch : undefined;
+}
+
 class Inserter {
   readonly #note: Insertable;
   readonly #text: string;
@@ -74,7 +79,7 @@ class Inserter {
     if (node.kind === 'scalar') return [];
     if (plan?.kind !== 'list') return this.intoMap(node, plan, branch);
     // One entry written without a dash counts as a list of one; a second has no place there.
-    const first = branch.below.get(0);
+    const first = branch.below.get(0) ?? onlyFields(branch);
     return first === undefined ? [] : this.intoMap(node, childPlan(plan, 0), first);
   }
 

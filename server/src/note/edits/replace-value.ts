@@ -31,6 +31,17 @@ export function replaceWritten(text: string, span: Span, written: string): reado
   ];
 }
 
+/**
+ * Where the colon of a field ends whose value stands behind it on the same line, outside brackets; undefined for every
+ * other field: its value cannot make room for lines below.
+ */
+export function colonBefore(note: Editable, key: Span, value: Span): number | undefined {
+  const { text } = note;
+  const colon = /^[ \t]*:(?=[ \t]+$)/u.exec(text.slice(key.end, value.start))?.[0];
+  const isLine = !/^[|>]|\n/u.test(text.slice(value.start, value.end));
+  return colon === undefined || !isLine || isInBrackets(note, value) ? undefined : key.end + colon.length;
+}
+
 /** Whether a place lies within brackets or braces. */
 export function isInBrackets({ text, tree }: Editable, { start, end }: Span): boolean {
   let node: TreeNode | null | undefined = tree.root;

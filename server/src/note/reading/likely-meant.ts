@@ -1,6 +1,6 @@
 import type { GroupPlan, Place, ValuePlan } from '@sideport/schemas';
 import { columnOf, lineEnding, STEP } from '../edits/lines.ts';
-import { isInBrackets, replaceWritten, type Editable } from '../edits/replace-value.ts';
+import { colonBefore, replaceWritten, type Editable } from '../edits/replace-value.ts';
 import type { Fix } from '../remark.ts';
 import type { ScalarNode, TreeNode } from './tree.ts';
 
@@ -35,13 +35,11 @@ export function notUsed(plan: GroupPlan, node: ScalarNode, place: Place, note: E
 }
 
 /** Only where the word stands behind its key; a comment goes with it. */
-function usedNo({ span, style }: ScalarNode, { key }: Place, note: Editable): readonly Fix[] {
-  const { text } = note;
-  const between = key === null ? undefined : /^\s*:(?=[ \t]+$)/u.exec(text.slice(key.end, span.start))?.[0];
-  if (key === null || between === undefined || style === 'literal' || style === 'folded') return [];
-  if (isInBrackets(note, span)) return [];
-  const line = `${lineEnding(text)}${' '.repeat(columnOf(text, key.start) + STEP)}used: no`;
-  const edits = [{ span: { start: key.end + between.length, end: span.end }, text: line }];
+function usedNo({ span }: ScalarNode, { key }: Place, note: Editable): readonly Fix[] {
+  const start = key === null ? undefined : colonBefore(note, key, span);
+  if (key === null || start === undefined) return [];
+  const indent = ' '.repeat(columnOf(note.text, key.start) + STEP);
+  const edits = [{ span: { start, end: span.end }, text: `${lineEnding(note.text)}${indent}used: no` }];
   return [{ title: 'Write “used: no” below it', safety: 'safe', edits }];
 }
 

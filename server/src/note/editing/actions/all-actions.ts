@@ -23,5 +23,7 @@ export const actionSources: readonly ActionSource[] = [
 
 /** All that can be done at an offset, besides the fixes of remarks. */
 export function actionsAt(around: Around, offset: number): readonly Action[] {
-  return actionSources.flatMap((source) => source(around, offset));
+  const all = actionSources.flatMap((source) => source(around, offset));
+  // What has no place in the note as it is written is not offered.
+  return all.filter(({ edits, newFile }) => edits.length > 0 || newFile !== undefined);
 }

@@ -1,6 +1,7 @@
 import type { Offset, Site } from '@sideport/schemas';
 import type { ReadValue } from '../../reading/note-reading.ts';
 import { positionOf } from '../../calculations/position/site.ts';
+import { replaceValue } from '../../edits/replace-value.ts';
 import { positionOfPlace } from '../../picture/place.ts';
 import type { Around } from '../around.ts';
 import type { ActionSource } from './action.ts';
@@ -18,7 +19,13 @@ export const clockHourToDegrees: ActionSource = (around, offset) => {
     const before = /^(.*?towards?\s+)/iu.exec(rest)?.[1] ?? '';
     return `${before}${position}°`;
   });
-  return [{ title: `Write the clock hour as ${position}°`, safety: 'safe', edits: [{ span, text: written }] }];
+  return [
+    {
+      title: `Write the clock hour as ${position}°`,
+      safety: 'safe',
+      edits: replaceValue(around.reading, span, written),
+    },
+  ];
 };
 
 function placeIn({ field: { value } }: ReadValue): Site | undefined {

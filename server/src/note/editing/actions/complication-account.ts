@@ -1,6 +1,12 @@
-import type { Operation } from '@sideport/schemas';
-import { columnOf, lineEnding, STEP } from '../../edits/lines.ts';
-import { spotAt, spotOf } from '../spots.ts';
+import type { Operation, Path, Span } from '@sideport/schemas';
+import { branchOf, childPlan, type Addition } from '../../edits/additions.ts';
+import { insertAll, insertValues } from '../../edits/insert-values.ts';
+import { columnOf, lineAt, lineEnding } from '../../edits/lines.ts';
+import { joined } from '../../edits/marked-lines.ts';
+import { colonBefore } from '../../edits/replace-value.ts';
+import { writtenBehind } from '../../edits/written-field.ts';
+import type { Edit } from '../../remark.ts';
+import { planFor, spotAt, spotOf } from '../spots.ts';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import type { Action, ActionSource } from './action.ts';
 
@@ -15,17 +21,12 @@ export const recordAccount: ActionSource = ({ reading }, offset) => {
 
 function missingAccount(reading: NoteReading, note: Operation, offset: number): readonly Action[] {
   const item = note.complications?.items.find(({ $: { span } }) => span.start <= offset && offset <= span.end);
-  if (item === undefined || item.account !== undefined) return [];
-  const { span } = item.$;
-  const end = span.start + reading.text.slice(span.start, span.end).trimEnd().length;
-  const indent = ' '.repeat(columnOf(reading.text, span.start));
-  return [
-    {
-      title: "Record the complication's account",
-      safety: 'needs-review',
-      edits: [{ span: { start: end, end }, text: `${lineEnding(reading.text)}${indent}account: ` }],
-    },
-  ];
+  if (item === undefined) return [];
+  const path = [...item.$.path, 'account'];
+  // Written already, if only its name.
+  if (spotOf(reading.tree, reading.kind, path).path.length === path.length) return [];
+  const edits = insertValues(reading, [{ path, value: '', as: 'open' }]);
+  return [{ title: "Record the complication's account", safety: 'needs-review', edits }];
 }
 
 /** What the state of the capsule says went wrong, in the terms of the complications. */
@@ -46,27 +47,36 @@ function newComplications(reading: NoteReading, note: Operation): readonly Actio
     .map((what) => ({
       title: `Record the account of the ${what}`,
       safety: 'needs-review',
-      edits: [added(reading, what)],
+      edits: added(reading, note, what),
     }));
 }
 
-function added(reading: NoteReading, what: string): Action['edits'][number] {
-  const { text, tree, kind } = reading;
-  const eol = lineEnding(text);
-  const spot = spotOf(tree, kind, ['complications']);
-  const entry = (column: number) =>
-    [`- what: ${what}`, '  when: ', '  action: ', '  account: ']
-      .map((line) => `${eol}${' '.repeat(column)}${line}`)
-      .join('');
-  if (spot.key === null) {
-    const end = text.trimEnd().length;
-    return { span: { start: end, end }, text: `${eol}complications:${entry(STEP)}` };
-  }
-  if (spot.node?.kind === 'list') {
-    const end = spot.node.span.start + text.slice(spot.node.span.start, spot.node.span.end).trimEnd().length;
-    return { span: { start: end, end }, text: entry(columnOf(text, spot.node.span.start)) };
-  }
-  // “none” stood there, or nothing.
-  const colon = text.indexOf(':', spot.key.end) + 1;
-  return { span: { start: colon, end: spot.node?.span.end ?? colon }, text: entry(STEP) };
+/** The fields of a new entry, with its name and the rest left to write. */
+function entry(what: string, path: Path): readonly Addition[] {
+  const open = ['when', 'action', 'account'].map((key): Addition => ({ path: [...path, key], value: '', as: 'open' }));
+  return [{ path: [...path, 'what'], value: what, as: 'value' }, ...open];
+}
+
+function added(reading: NoteReading, note: Operation, what: string): readonly Edit[] {
+  const { key, node } = spotOf(reading.tree, reading.kind, ['complications']);
+  if (key !== null && node?.kind === 'scalar')
+    return note.$.said['complications'] === undefined ? [] : inPlaceOfNone(reading, key, node.span, what);
+  const at = key === null || node === null ? 0 : node.kind === 'list' ? node.items.length : 1;
+  return insertAll(reading, entry(what, ['complications', at]));
+}
+
+/** “none” stood there: it makes room for the entry, its comment stays. */
+function inPlaceOfNone(reading: NoteReading, key: Span, none: Span, what: string): readonly Edit[] {
+  const { text } = reading;
+  const start = colonBefore(reading, key, none);
+  if (start === undefined) return [];
+  const plan = planFor('operation');
+  const branch = branchOf(entry(what, ['complications', 0]), plan).below.get('complications');
+  const complications = childPlan(plan, 'complications');
+  const written = branch && writtenBehind(branch, complications, columnOf(text, key.start), lineEnding(text));
+  const { end } = lineAt(text, none.end);
+  return joined([
+    { span: { start, end: none.end }, text: '' },
+    { span: { start: end, end }, text: written?.below ?? '' },
+  ]);
 }

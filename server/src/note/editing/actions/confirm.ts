@@ -1,4 +1,5 @@
 import { lineAt } from '../../edits/lines.ts';
+import { withoutProposal } from '../../edits/remove-comment.ts';
 import type { ActionSource } from './action.ts';
 
 /** A value that waits for confirmation is confirmed by taking its mark away. */
@@ -10,12 +11,11 @@ export const confirmValue: ActionSource = ({ reading }, offset) => {
       span.start >= line.start && span.end <= line.end && /^(?:confirm|proposed)\b/u.test(words),
   );
   if (mark === undefined) return [];
-  const start = line.start + text.slice(line.start, mark.span.start).trimEnd().length;
   return [
     {
       title: 'Confirm this value: I have checked it',
       safety: 'needs-review',
-      edits: [{ span: { start, end: mark.span.end }, text: '' }],
+      edits: [withoutProposal(text, mark)],
     },
   ];
 };

@@ -1,3 +1,4 @@
+import { insertValues } from '../../edits/insert-values.ts';
 import { lineAt } from '../../edits/lines.ts';
 import { allSpots } from '../spots.ts';
 import type { ActionSource } from './action.ts';
@@ -6,20 +7,14 @@ import type { ActionSource } from './action.ts';
 export const recordAbsence: ActionSource = ({ reading }, offset) => {
   const line = lineAt(reading.text, offset);
   const spots = [...allSpots(reading.tree, reading.kind)];
-  const { key, node, plan } =
-    spots.find(
-      (spot) => spot.key !== null && spot.key.start >= line.start && spot.key.end <= line.end && spot.node === null,
-    ) ?? {};
-  if (!key || node !== null || plan === undefined) return [];
-  const colon = reading.text.indexOf(':', key.end) + 1;
-  const words = [...(plan.guide.says ?? []), 'not recorded'];
+  const spot = spots.find(
+    ({ key, node }) => key !== null && key.start >= line.start && key.end <= line.end && node === null,
+  );
+  if (spot?.plan === undefined) return [];
+  const words = [...(spot.plan.guide.says ?? []), 'not recorded'];
   return words.map((word) => ({
     title: `Record as “${word}”`,
     safety: 'needs-review',
-    edits: [{ span: { start: colon, end: colon + blanksAt(reading.text, colon) }, text: ` ${word}` }],
+    edits: insertValues(reading, [{ path: spot.path, value: word, as: 'value' }]),
   }));
 };
-
-function blanksAt(text: string, offset: number): number {
-  return /^[ \t]*/u.exec(text.slice(offset, offset + 200))?.[0].length ?? 0;
-}

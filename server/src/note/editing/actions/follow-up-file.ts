@@ -1,4 +1,5 @@
 import { formatVersion } from '@sideport/schemas/sections/head.ts';
+import { yamlText } from '../../edits/yaml-text.ts';
 import type { ActionSource } from './action.ts';
 
 /** A file for a later visit, pointing to this operation. The eye is left for the person who examines it. */
@@ -8,7 +9,8 @@ export const addFollowUpFile: ActionSource = ({ reading }, offset) => {
   const isAtHead = id?.key !== undefined && offset <= (patient?.$.span.end ?? id.span.end);
   const isAtReviews = within(reading.note.reviews?.$, offset) || within(signed?.$, offset);
   if (id === undefined || !(isAtHead || isAtReviews)) return [];
-  const ref = patient?.ref === undefined ? '' : `patient:\n  ref: ${patient.ref.text}\n`;
+  const ref =
+    patient?.ref === undefined ? '' : `patient:\n  ref: ${yamlText(patient.ref.text, { as: 'identifier' })}\n`;
   return [
     {
       title: 'Add the follow-up file',
@@ -16,7 +18,7 @@ export const addFollowUpFile: ActionSource = ({ reading }, offset) => {
       edits: [],
       newFile: {
         suffix: 'follow-up',
-        text: `opnote: ${formatVersion.words[0]?.word ?? '1'}\nrecord: follow-up\nstatus: draft\nid: \noperation: ${id.text}\ndate: \n${ref}eye: \nvisit: \nby: \n`,
+        text: `opnote: ${formatVersion.words[0]?.word ?? '1'}\nrecord: follow-up\nstatus: draft\nid: \noperation: ${yamlText(id.text, { as: 'identifier' })}\ndate: \n${ref}eye: \nvisit: \nby: \n`,
       },
     },
   ];

@@ -2,8 +2,7 @@ import type { Department, Operation } from '@sideport/schemas';
 import { readLabel } from '../../label/label.ts';
 import { labelValue, type LabelReading } from '../../label/reading.ts';
 import { yearOf } from '../offers-lens.ts';
-import { quotedWhereNeeded } from '../quote.ts';
-import { lineEnding, columnOf, lineAt } from '../../edits/lines.ts';
+import { insertAll } from '../../edits/insert-values.ts';
 import { spotAt } from '../spots.ts';
 import type { ActionSource } from './action.ts';
 
@@ -21,17 +20,19 @@ export const fillFromLabel: ActionSource = ({ reading, surroundings }, offset) =
   const found = labelFields(readLabel(udi.value, yearOf(reading.note)), surroundings.department ?? null);
   const missing = FIELDS.filter((field) => found[field] !== undefined && !isWritten(reading.note, field));
   if (missing.length === 0) return [];
-  const { text } = reading;
-  const { end } = lineAt(text, udi.span.end);
-  const indent = `${lineEnding(text)}${' '.repeat(columnOf(text, udi.key.start))}`;
-  const lines = missing.map(
-    (field) => `${indent}${field}: ${quotedWhereNeeded(found[field] ?? '')} # proposed from the label`,
-  );
   return [
     {
       title: `Fill ${missing.join(', ')} from the scanned label`,
       safety: 'needs-review',
-      edits: [{ span: { start: end, end }, text: lines.join('') }],
+      edits: insertAll(
+        reading,
+        missing.map((field) => ({
+          path: ['lens', field],
+          value: found[field] ?? '',
+          as: 'identifier',
+          proposedFrom: 'label',
+        })),
+      ),
     },
   ];
 };

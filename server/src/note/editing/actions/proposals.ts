@@ -2,22 +2,26 @@ import type { Span } from '@sideport/schemas';
 import type { NoteReading } from '../../reading/note-reading.ts';
 import type { Edit } from '../../remark.ts';
 import { lineAt } from '../../edits/lines.ts';
-import { PROPOSED } from '../../edits/marks.ts';
+import { PROPOSED, proposalsIn } from '../../edits/marks.ts';
+import { ownPart, withoutProposal } from '../../edits/remove-comment.ts';
+import type { Comment } from '../../reading/tree.ts';
 import { removeSpot } from '../remove-spot.ts';
-import { allSpots, extent, spotAt, type Spot } from '../spots.ts';
+import { allSpots, below, extent, spotAt, type Spot } from '../spots.ts';
 import type { Action, ActionSource } from './action.ts';
 
 /** A comment that asks for confirmation of what the dictation proposed, with the fields on its line. */
 interface Open {
-  readonly mark: Span;
+  readonly mark: Comment;
   readonly spots: readonly Spot[];
+  /** Whether the comment says something besides, which stays. */
+  readonly saysMore: boolean;
 }
 
 /** Proposals of the dictation, declined one by one, or confirmed or declined for the whole section. */
 export const decideProposals: ActionSource = ({ reading }, offset) => {
   const all = openProposals(reading);
   const line = lineAt(reading.text, offset);
-  const here = all.filter(({ mark }) => mark.start >= line.start && mark.end <= line.end);
+  const here = all.filter(({ mark: { span } }) => span.start >= line.start && span.end <= line.end);
   const section = sectionAt(reading, offset);
   const own = section === undefined ? [] : all.filter(({ spots }) => spots.some(({ path }) => path[0] === section));
   return [
@@ -41,7 +45,7 @@ function wholeSection(reading: NoteReading, section: string, own: readonly Open[
     {
       title: `Confirm all ${own.length} proposals of ${section}: I have checked them`,
       safety: 'needs-review',
-      edits: own.map(({ mark }) => ({ span: withBlanks(reading.text, mark), text: '' })),
+      edits: own.map(({ mark }) => withoutProposal(reading.text, mark)),
     },
     {
       title: `Decline all ${own.length} proposals of ${section}`,
@@ -51,22 +55,38 @@ function wholeSection(reading: NoteReading, section: string, own: readonly Open[
   ];
 }
 
-function withBlanks(text: string, mark: Span): Span {
-  const line = lineAt(text, mark.start);
-  return { start: line.start + text.slice(line.start, mark.start).trimEnd().length, end: mark.end };
-}
-
 /** Fields taken out, and marks; where nothing else is left of a section or an entry, that as a whole. */
 function declining(reading: NoteReading, open: readonly Open[]): readonly Edit[] {
-  const gone = new Set(open.flatMap(({ spots }) => spots.map(({ path }) => path.join('.'))));
-  const spans = open.flatMap(({ mark, spots }) => [
-    ...spots.map((spot) => removeSpot(reading.text, emptied(reading, spot, gone)).span),
-    withBlanks(reading.text, mark),
+  const { text } = reading;
+  const alone = open.filter(({ saysMore }) => !saysMore);
+  const gone = new Set(alone.flatMap(({ spots }) => spots.map(({ path }) => path.join('.'))));
+  const spans = alone.flatMap(({ mark, spots }) => [
+    ...spots.map((spot) => removeSpot(text, emptied(reading, spot, gone)).span),
+    withoutProposal(text, mark).span,
   ]);
-  return merged(spans).map(({ start, end }) => ({
-    span: { start, end: behindDash(reading.text, start, end) },
-    text: '',
-  }));
+  const beside = open.filter(({ saysMore }) => saysMore);
+  return [
+    ...merged(spans).map(({ start, end }) => ({ span: { start, end: behindDash(text, start, end) }, text: '' })),
+    ...beside.flatMap(({ mark, spots }) => [
+      ...merged(spots.map((spot) => valueSpan(text, spot, spots))).map((span) => ({ span, text: '' })),
+      withoutProposal(text, mark),
+    ]),
+  ];
+}
+
+/** Of a field whose comment stays, its value; of several in brackets, those that were proposed. */
+function valueSpan(text: string, spot: Spot, proposed: readonly Spot[]): Span {
+  const { parent, key, node } = spot;
+  const isFlow = parent?.node != null && '[{'.includes(text[parent.node.span.start] ?? ' ');
+  if (
+    isFlow &&
+    parent.key !== null &&
+    [...below(parent)].every(({ path }) => proposed.some((one) => one.path.at(-1) === path.at(-1)))
+  )
+    return valueSpan(text, parent, []);
+  if (isFlow || key === null || node === null) return removeSpot(text, spot).span;
+  const colon = /^\s*:/u.exec(text.slice(key.end, node.span.start))?.[0].length ?? 0;
+  return { start: key.end + colon, end: node.span.end };
 }
 
 /** Spans that overlap or touch as one. */
@@ -105,16 +125,18 @@ function openProposals(reading: NoteReading): readonly Open[] {
   const marks = tree.comments.filter(({ text: words }) => words.startsWith(PROPOSED));
   if (marks.length === 0) return [];
   const scalars = [...allSpots(tree, kind)].filter(({ node }) => node?.kind === 'scalar');
-  return marks.flatMap(({ span, text: words }) => {
+  return marks.flatMap((mark): Open[] => {
+    const { span } = mark;
     const line = lineAt(text, span.start);
     const spots = scalars.filter((spot) => extent(spot).start >= line.start && extent(spot).end <= span.start);
-    return spots.length === 0 ? [] : [{ mark: span, spots: spots.slice(-proposedIn(words)) }];
+    const saysMore = ownPart(text, mark).text !== '';
+    return spots.length === 0 ? [] : [{ mark, spots: spots.slice(-proposedIn(mark.text)), saysMore }];
   });
 }
 
 /** How many values a mark speaks of: in brackets, those that stand last on the line. */
 function proposedIn(words: string): number {
-  return Math.max(1, words.split('“').length - 1);
+  return Math.max(1, (proposalsIn(words) || words).split('“').length - 1);
 }
 
 function sectionAt(reading: NoteReading, offset: number): string | number | undefined {

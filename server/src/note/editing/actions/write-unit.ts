@@ -1,3 +1,4 @@
+import { replaceValue } from '../../edits/replace-value.ts';
 import { planOfValue } from '../../reading/note-reading.ts';
 import type { ActionSource } from './action.ts';
 import { valueAt } from './value-at.ts';
@@ -10,5 +11,5 @@ export const writeUnit: ActionSource = ({ reading }, offset) => {
   const { text, span } = value.field;
   const written = notation.write?.(text) ?? text;
   if (!/^[+-]?[\d.]+$/u.test(text.trim()) || written === text) return [];
-  return [{ title: `Write the unit: ${written}`, safety: 'safe', edits: [{ span, text: written }] }];
+  return [{ title: `Write the unit: ${written}`, safety: 'safe', edits: replaceValue(reading, span, written) }];
 };
