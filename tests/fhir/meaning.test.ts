@@ -126,7 +126,7 @@ describe('devices', () => {
       const { type, status, patient } = isObject(device) ? device : {};
       const name = isObject(type) ? textOf(type, 'text') : '';
       const code = codesIn(action)[0] ?? (isObject(action) ? textOf(action, 'text') : '');
-      return `${name}: ${code}, ${String(status)}, ${patient === undefined ? 'not in the eye' : 'in the eye'}`;
+      return `${name}: ${code}, ${typeof status === 'string' ? status : ''}, ${patient === undefined ? 'not in the eye' : 'in the eye'}`;
     });
   };
   const ring = (result: string): Record<string, string> => ({ ring: `{ used: yes, result: ${result} }` });

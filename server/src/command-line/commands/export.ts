@@ -1,9 +1,11 @@
 import { RemovalCount } from '../../note/deidentify/removal.ts';
 import type { Leaving, LeavingDates } from '../../note/export/leaving.ts';
 import { defineCommand } from '../command.ts';
+import { readDay } from '../exporting/as-of.ts';
 import { codeOptions, codesFromMemory, unconfirmedCodes, unusedMapLines } from '../exporting/code-options.ts';
 import { leavingRecords } from '../exporting/gather.ts';
 import { readKey } from '../exporting/key.ts';
+import { Notices } from '../exporting/notices.ts';
 import { removalText } from '../exporting/removal-text.ts';
 import { writerFor } from '../exporting/writer-for.ts';
 import { findNotes } from '../find-notes.ts';
@@ -31,6 +33,12 @@ const options = {
   },
   'code-table': { kind: 'text', value: 'FILE', about: "the department's own entries of one code table" },
   'code-map': { kind: 'text', value: 'FILE', about: 'your own map to codes of a system that you have a licence for' },
+  'as-of': {
+    kind: 'text',
+    value: 'DATE',
+    about:
+      'the day on which overdue reviews are counted and documents say they were made (usual: none are counted; now)',
+  },
   deidentify: { kind: 'flag', about: 'takes out what could name a person; free text is withheld' },
   dates: {
     kind: 'choice',
@@ -64,6 +72,7 @@ export const exportNotes = defineCommand({
     if (values.as === 'fhir' && values.deidentify && values.dates === 'days') {
       throw new WrongUse('A FHIR document needs a date: with --as fhir choose --dates year or --dates shifted.');
     }
+    const asOf = values['as-of'] === undefined ? undefined : readDay(values['as-of']);
     refuseOutputOverNotes(
       values.output,
       [...paths, values.key, values.department, values['code-table'], values['code-map']],
@@ -90,27 +99,29 @@ export const exportNotes = defineCommand({
         withCodes: codes !== undefined,
         guard: !values.unguarded,
         mark: values.bom,
+        made: asOf === undefined ? undefined : `${asOf}T00:00:00Z`,
       },
       world,
     );
     const removed = new RemovalCount();
-    const problems = [...missing];
+    const notices = new Notices({ form: writer.form, namesFiles: !values.deidentify, problems: missing });
     const leavingOptions = { ...(codes ? { codes } : {}), ...(deidentify ? { deidentify } : {}) };
     const fromMemory = new Set<string>();
     const leavesOut = (kind: Leaving['kind']): boolean => writer.leavesOut?.(kind) ?? false;
-    const gathering = { inputs, sets, options: leavingOptions, leavesOut, removed, problems };
+    const gathering = { inputs, sets, options: leavingOptions, leavesOut, removed, notices, asOf };
     for await (const record of leavingRecords(gathering, world)) {
       writer.add(record);
       for (const code of codesFromMemory(record.leaving)) fromMemory.add(code);
     }
     writer.finish();
-    problems.push(...(writer.problems ?? []));
-    for (const remark of writer.remarks) say(remark);
+    for (const remark of [...writer.remarks, ...notices.remarks]) say(remark);
     say(key?.remark);
     if (codes) say(unusedMapLines(codes, values['code-map']));
     say(unconfirmedCodes(fromMemory));
     if (deidentify) say(removalText(removed.list()));
+    const problems = [...notices.problems, ...(writer.problems ?? [])];
     for (const problem of problems) say(problem);
-    return problems.length > 0 ? 2 : 0;
+    if (problems.length > 0) return 2;
+    return notices.hasFinalWithErrors ? 1 : 0;
   },
 });

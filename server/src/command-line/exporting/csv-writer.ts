@@ -23,6 +23,7 @@ export function csvFolderWriter(
     oneTable(filled, files.create(join(folder, `${filled.table.name}.csv`)), settings),
   );
   return {
+    form: 'tables',
     add: (record) => {
       for (const writer of writers) writer.add(record);
     },
@@ -51,7 +52,7 @@ export function csvOperationsWriter(
   ];
   return operations
     ? { ...oneTable(operations, file, settings), leavesOut: (kind) => kind !== 'operation', remarks }
-    : { add: () => undefined, finish: () => file.close(), remarks };
+    : { form: 'tables', add: () => undefined, finish: () => file.close(), remarks };
 }
 
 function oneTable({ table, rowsOf }: FilledTable, file: FileWriter, settings: CsvSettings): RecordWriter {
@@ -62,6 +63,7 @@ function oneTable({ table, rowsOf }: FilledTable, file: FileWriter, settings: Cs
   const isNumber = (index: number): boolean => ['number', 'integer'].includes(table.columns[index]?.type ?? 'string');
   file.write(settings.mark ? `\ufeff${heading}` : heading);
   return {
+    form: 'tables',
     add: ({ leaving }) => {
       for (const cells of rowsOf(leaving)) file.write(csvRecord(cells, { ...settings, isNumber }));
     },

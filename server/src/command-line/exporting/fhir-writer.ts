@@ -16,6 +16,7 @@ function fhirWriter(made: string, write: (json: string, number: number) => void,
   let number = 0;
   let others = 0;
   return {
+    form: 'documents',
     leavesOut: (kind) => {
       if (kind === 'operation') return false;
       others += 1;

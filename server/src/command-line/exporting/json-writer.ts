@@ -6,6 +6,7 @@ import type { RecordWriter } from './record-writer.ts';
 /** One record a line, each in the canonical form of RFC 8785. */
 export function ndjsonWriter(file: FileWriter): RecordWriter {
   return {
+    form: 'records',
     add: ({ leaving }) => file.write(`${canonicalJson(recordJson(leaving))}\n`),
     finish: () => file.close(),
     remarks: [],
@@ -16,6 +17,7 @@ export function ndjsonWriter(file: FileWriter): RecordWriter {
 export function jsonWriter(file: FileWriter): RecordWriter {
   let parted = '{"version":1,"records":[\n';
   return {
+    form: 'records',
     add: ({ leaving }) => {
       file.write(parted + canonicalJson(recordJson(leaving)));
       parted = ',\n';

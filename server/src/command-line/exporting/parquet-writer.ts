@@ -22,6 +22,7 @@ export function parquetWriter(
 ): RecordWriter {
   const writers = tables.map((filled) => oneTable(filled, files.create(join(folder, `${filled.table.name}.parquet`))));
   return {
+    form: 'tables',
     add: (record) => {
       for (const writer of writers) writer.add(record);
     },
@@ -55,6 +56,7 @@ function oneTable({ table, rowsOf }: FilledTable, file: FileWriter): RecordWrite
     });
   };
   return {
+    form: 'tables',
     add: ({ leaving }) => {
       for (const cells of rowsOf(leaving)) {
         columns.forEach(({ type }, index) => data[index]?.push(parquetValue(cells[index], type)));

@@ -12,6 +12,8 @@ export interface LeavingRecord {
 
 /** Takes records one by one, so that their number does not count. */
 export interface RecordWriter {
+  /** Records of their own, rows of tables that are joined by ids, or one document for each operation. */
+  readonly form: 'records' | 'tables' | 'documents';
   /** Asked once for each record before anything is made of it: whether it has no place in this form. */
   leavesOut?(kind: Leaving['kind']): boolean;
   add(record: LeavingRecord): void;

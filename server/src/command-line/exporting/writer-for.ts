@@ -18,6 +18,8 @@ export interface WriterSettings {
   readonly guard: boolean;
   /** csv: whether a byte order mark is written. */
   readonly mark: boolean;
+  /** fhir: the moment that documents are made; now where none is given. */
+  readonly made: string | undefined;
 }
 
 const DATES_REMARK = {
@@ -36,7 +38,7 @@ export async function writerFor(settings: WriterSettings, world: World): Promise
   if (form === 'json') return jsonWriter(toFile());
   if (form === 'ndjson') return ndjsonWriter(toFile());
   if (form === 'fhir') {
-    const made = world.now().toISOString();
+    const made = settings.made ?? world.now().toISOString();
     if (output === undefined) return fhirLinesWriter(standardOutput(world), made);
     if (/\.(?:nd)?json$/u.test(output)) return fhirLinesWriter(files.create(output), made);
     return fhirFolderWriter(output, files, made);
