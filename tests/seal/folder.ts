@@ -25,7 +25,7 @@ export const sealsOf = (name: string) =>
     seals: { payload: string; payloadType: string }[];
   };
 
-export async function newSigner(signer: string): Promise<string> {
+async function newSigner(signer: string): Promise<string> {
   writeFileSync(key(signer), generateKeyPairSync('ed25519').privateKey.export({ type: 'pkcs8', format: 'pem' }));
   const { out } = await run('seal', '--show-public', '--signer', signer, '--key', key(signer));
   return out;

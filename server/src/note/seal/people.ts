@@ -86,6 +86,6 @@ function ofRights(statements: readonly Statement[], department: Department | nul
 }
 
 /** Whether the list of staff says that a person may not sign. */
-export function mayNotSign(signer: string, department: Department | null): boolean {
+function mayNotSign(signer: string, department: Department | null): boolean {
   return department?.staff?.items.find(({ ref }) => ref?.value === signer)?.['may-sign']?.value === false;
 }
