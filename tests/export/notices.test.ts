@@ -100,7 +100,7 @@ describe('amendments in another folder', () => {
     expect(january.table('operations')[0]?.['amended']).toBe('true');
     expect(rows(february)).toEqual([]);
     expect(february.err).toMatch(
-      /^Amendments of operations that are not among the exported notes; they leave with those: \S*am\.opnote\.yaml\.$/mu,
+      /^Amendments of notes that are not exported with them; they leave with those: \S*am\.opnote\.yaml\.$/mu,
     );
     expect([january.err, january.code, february.code]).toEqual(['', 0, 0]);
   });
@@ -109,13 +109,20 @@ describe('amendments in another folder', () => {
     const [january, february] = [await tablesOf(join(folder, '2024-01')), await tablesOf(join(folder, '2024-02'))];
     expect(rows(january)).toEqual([]);
     expect(rows(february)).toEqual(both);
-    expect(february.err).toContain('the column “amended” of those operations cannot tell of them');
+    expect(february.err).toContain('the column “amended” of those notes cannot tell of them');
     expect(february.err).toContain('A sideport.yaml in a folder above both makes one set of them');
   });
   test('all folders at once are the whole', async () => {
     const folder = folderOf({ sideport: department, ...notes });
     const whole = await tablesOf(folder);
     expect([rows(whole), whole.err]).toEqual([both, '']);
+  });
+  test('an amendment of a visit leaves with it', async () => {
+    const ofVisit = amendment('text: the pressure was taken twice\n', { id: 'AA-1', amends: 'FU-1', kind: 'addendum' });
+    const { err, table } = await tablesOf(folderOf({ op: operation(), visit: followUp(), am: ofVisit }));
+    expect(table('follow-ups')[0]?.['amended']).toBe('true');
+    expect(table('operations')[0]?.['amended']).toBe('false');
+    expect([table('amendments').map((row) => row['note_id']), err]).toEqual([['FU-1'], '']);
   });
   test('an amendment of an amendment leaves, too', async () => {
     const again = amendment('text: and again\n', { id: 'AM-2', amends: 'AM-1', kind: 'addendum' });
@@ -134,7 +141,7 @@ describe('amendments in another folder', () => {
     const folder = folderOf({ sideport: department, ...notes });
     writeFileSync(join(folder, '0000.opnote.yaml'), Buffer.from([0xff, 0xfe, 0x41]));
     const { err, table } = await tablesOf(folder);
-    expect(err).not.toContain('Amendments of operations');
+    expect(err).not.toContain('Amendments of');
     expect(table('operations')).toHaveLength(1);
   });
 });

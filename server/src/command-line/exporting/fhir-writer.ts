@@ -37,7 +37,7 @@ function fhirWriter(made: string, write: (json: string, number: number) => void,
     finish: () => {
       if (others > 0)
         remarks.push(
-          `Follow-ups and amendments (${others}) have no document of their own; amendments stand with their operation.`,
+          `Follow-ups and amendments (${others}) have no document of their own; amendments of an operation stand with it.`,
         );
       finish();
     },

@@ -1,13 +1,11 @@
-import type { Amendment } from '@sideport/schemas';
 import { computeNote } from '../../note/computing/compute-note.ts';
 import type { RemovalCount } from '../../note/deidentify/removal.ts';
-import { leave, type LeavingOptions } from '../../note/export/leave.ts';
+import { hasAmended, leave, type LeavingOptions } from '../../note/export/leave.ts';
 import type { Leaving } from '../../note/export/leaving.ts';
 import { unreadPlaces } from '../../note/export/unread.ts';
 import type { NoteReading } from '../../note/reading/note-reading.ts';
 import { readNote } from '../../note/reading/read-note.ts';
 import { contextOf, remarksOf, type Surroundings } from '../../note/review.ts';
-import { notesWithId, type NoteSet } from '../../note/set/note-set.ts';
 import { dictationFor } from '../dictation-for.ts';
 import type { Input } from '../find-notes.ts';
 import type { NoteSets } from '../note-sets.ts';
@@ -35,18 +33,20 @@ export interface Gathering {
  */
 export async function* leavingRecords(gathering: Gathering, world: World): AsyncGenerator<LeavingRecord> {
   const { inputs, sets, options, leavesOut, removed, notices, asOf } = gathering;
-  const operations = new Set<string>();
+  const left = new Set<string>();
   for (const input of await inOrder(inputs, orderOf(options), sets, world)) {
     const text = await readOrSay(input, world, (problem) => notices.problem(problem));
     if (text === undefined) continue;
     const reading = readNote(text);
     const around = sets.around(input, reading);
     const place = placeIn(sets, input, world);
-    if (reading.kind === 'amendment') sayIfAlone(input, reading.note, operations, place, around.set, notices);
+    if (reading.kind === 'amendment' && !left.has(place(reading.note.amends?.value))) {
+      notices.amendmentAlone(input.file, hasAmended(around.set, reading.note.amends?.value));
+    }
+    const own = isRecord(reading) && reading.kind !== 'amendment' ? place(reading.note.id?.value) : '';
+    const repeated = left.has(own);
+    if (own !== '') left.add(own);
     if (isRecord(reading) && leavesOut(reading.kind)) continue;
-    const own = reading.kind === 'operation' ? place(reading.note.id?.value) : undefined;
-    const repeated = own !== undefined && operations.has(own);
-    if (own !== undefined) operations.add(own);
     const computed = computeNote(contextOf(reading, { ...around, today: asOf ?? null }));
     const leaving = leave(reading, computed, around.set, options, removed, repeated);
     if (leaving === undefined || !isRecord(reading)) {
@@ -61,25 +61,10 @@ export async function* leavingRecords(gathering: Gathering, world: World): Async
   }
 }
 
-/** How the set and an id name a note together; ids are told apart within a set. */
-function placeIn(sets: NoteSets, { path }: Input, world: World): (id: string | undefined) => string | undefined {
+/** How the set and an id name a note together, for ids are told apart within a set; nothing for a note without one. */
+function placeIn(sets: NoteSets, { path }: Input, world: World): (id: string | undefined) => string {
   const folder = path === null ? world.folder : sets.rootAround(path).folder;
-  return (id) => (id === undefined ? undefined : `${folder}\n${id}`);
-}
-
-/** Operations come before what amends them, so that those among the inputs are known here. */
-function sayIfAlone(
-  { file }: Input,
-  { amends }: Amendment,
-  operations: ReadonlySet<string>,
-  place: ReturnType<typeof placeIn>,
-  set: NoteSet,
-  notices: Notices,
-): void {
-  const operation = place(amends?.value);
-  if (operation !== undefined && operations.has(operation)) return;
-  const inSet = amends !== undefined && notesWithId(set, amends.value).some(({ record }) => record === 'operation');
-  notices.amendmentAlone(file, inSet);
+  return (id) => (id === undefined ? '' : `${folder}\n${id}`);
 }
 
 async function errorsIn(reading: NoteReading, around: Surroundings): Promise<number> {

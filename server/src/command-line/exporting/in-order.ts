@@ -21,10 +21,12 @@ interface Place {
   readonly id: string;
   /** The id of the operation that the note belongs to in the end, its own for an operation. */
   readonly operation: string;
+  /** How many notes it is away from that: 1 for a visit, 2 for an amendment of a visit. */
+  readonly steps: number;
 }
 
 /** Those without an id come last, by file. */
-const NOWHERE: Place = { id: '\uffff', operation: '\uffff' };
+const NOWHERE: Place = { id: '\uffff', operation: '\uffff', steps: 0 };
 
 /**
  * Operations by their id, each followed by the notes that belong to it, by theirs: what was read for an operation is
@@ -55,8 +57,8 @@ export async function inOrder(
     .toSorted(
       (a, b) =>
         compareText(a.operation, b.operation) ||
-        // The operation itself before what belongs to it.
-        Number(a.id !== a.operation) - Number(b.id !== b.operation) ||
+        // A note before what belongs to it.
+        a.steps - b.steps ||
         compareText(a.id, b.id) ||
         compareText(a.file, b.file),
     )
@@ -65,18 +67,16 @@ export async function inOrder(
 
 function placesOf(facts: readonly NoteFacts[], order: Order): ReadonlyMap<string, Place> {
   const pointsTo = new Map(facts.flatMap(({ id, pointsTo: to }) => (id === undefined ? [] : [[id, to] as const])));
-  const operationOf = (id: string): string => {
+  const operationOf = (id: string): { readonly operation: string; readonly steps: number } => {
     const seen = new Set<string>();
     let at = id;
     for (let next = pointsTo.get(at); next !== undefined && !seen.has(next); next = pointsTo.get(at)) {
       seen.add(next);
       at = next;
     }
-    return at;
+    return { operation: order(at), steps: seen.size };
   };
   return new Map(
-    facts.flatMap(({ file, id }) =>
-      id === undefined ? [] : [[file, { id: order(id), operation: order(operationOf(id)) }] as const],
-    ),
+    facts.flatMap(({ file, id }) => (id === undefined ? [] : [[file, { id: order(id), ...operationOf(id) }] as const])),
   );
 }

@@ -74,24 +74,21 @@ export class Notices {
     else this.#sameId.files.push({ file, told: `it has the same id as ${first}. ${BY_ID}` });
   }
 
-  /** An amendment whose operation is not among the notes that are exported. */
-  amendmentAlone(file: string, operationIsInSet: boolean): void {
-    if (this.#form !== 'records') (operationIsInSet ? this.#apart : this.#unknown).push(file);
+  /** An amendment whose operation or visit is not among the notes that are exported. */
+  amendmentAlone(file: string, isInSet: boolean): void {
+    if (this.#form !== 'records') (isInSet ? this.#apart : this.#unknown).push(file);
   }
 
   /** Sentences about what left all the same. */
   get remarks(): readonly string[] {
     const consequence =
       this.#form === 'tables'
-        ? 'they stand in the table of amendments, and the column “amended” of those operations cannot tell of them'
+        ? 'they stand in the table of amendments, and the column “amended” of those notes cannot tell of them'
         : 'they stand in no document';
     return [
+      ...this.#listed('Amendments of notes that are not exported with them; they leave with those', this.#apart),
       ...this.#listed(
-        'Amendments of operations that are not among the exported notes; they leave with those',
-        this.#apart,
-      ),
-      ...this.#listed(
-        `Amendments of operations that are not in their set; ${consequence}. A sideport.yaml in a folder above both makes one set of them`,
+        `Amendments of notes that are not in their set; ${consequence}. A sideport.yaml in a folder above both makes one set of them`,
         this.#unknown,
       ),
       ...this.#listed(

@@ -24,7 +24,7 @@ const TIMES = new Set<string>(computedValues.filter(({ group }) => group === 'ti
 
 /**
  * A note as it leaves, with its amendments, computed values and codes; identifiers are taken out of all of them alike.
- * @param repeated whether another operation with the same id left before it
+ * @param repeated whether another record of its kind with the same id left before it
  * @returns undefined for a text that is no note
  */
 export function leave(
@@ -42,9 +42,7 @@ export function leave(
     const anchor = { patient: note.patient?.ref?.value, operationDate: note.date?.value };
     const amendments = amendmentsOf(set, note.id?.value);
     const left = deidentify ? deidentifyRecord(note, recordPlan('operation'), deidentify, anchor, removed) : note;
-    const leavingAmendments = deidentify
-      ? amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed))
-      : amendments;
+    const leavingAmendments = amendmentsLeaving(amendments, deidentify, anchor, removed);
     const found = derived(computed.values, deidentify === undefined ? undefined : removed);
     const codes = options.codes && codesOf(left, leavingAmendments, found, options.codes);
     return {
@@ -64,6 +62,8 @@ export function leave(
       kind: 'follow-up',
       note: deidentify ? deidentifyRecord(note, recordPlan('follow-up'), deidentify, anchor, removed) : note,
       computed: values,
+      amendments: amendmentsLeaving(amendmentsOf(set, note.id?.value), deidentify, anchor, removed),
+      repeated,
     };
   }
   if (reading.kind !== 'amendment') return undefined;
@@ -73,8 +73,23 @@ export function leave(
   return {
     kind: 'amendment',
     note: deidentify ? deidentifyRecord(note, recordPlan('amendment'), deidentify, anchor, removed) : note,
-    withOperation: operationWithId(set, amends) !== undefined,
+    withNote: hasAmended(set, amends),
   };
+}
+
+function amendmentsLeaving(
+  amendments: readonly Amendment[],
+  deidentify: Deidentification | undefined,
+  anchor: Anchor,
+  removed: RemovalCount,
+): readonly Amendment[] {
+  if (deidentify === undefined) return amendments;
+  return amendments.map((one) => deidentifyRecord(one, recordPlan('amendment'), deidentify, anchor, removed));
+}
+
+/** Whether a set has the operation or visit that an amendment names. */
+export function hasAmended(set: NoteSet | null, amends: string | undefined): boolean {
+  return set !== null && amends !== undefined && notesWithId(set, amends).some(({ record }) => record !== 'amendment');
 }
 
 /** The operation that another record points to says what dates are counted from and whose they are. */

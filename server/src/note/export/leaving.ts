@@ -20,13 +20,17 @@ export interface LeavingFollowUp {
   readonly kind: 'follow-up';
   readonly note: FollowUp;
   readonly computed: readonly ComputedValue[];
+  /** Amendments of this visit, oldest first. */
+  readonly amendments: readonly Amendment[];
+  /** Whether another visit with the same id left before it. */
+  readonly repeated: boolean;
 }
 
 export interface LeavingAmendment {
   readonly kind: 'amendment';
   readonly note: Amendment;
-  /** Whether the set has the operation that it amends, so that it leaves together with that. */
-  readonly withOperation: boolean;
+  /** Whether the set has the operation or visit that it amends, so that it leaves together with that. */
+  readonly withNote: boolean;
 }
 
 export type Leaving = LeavingOperation | LeavingFollowUp | LeavingAmendment;

@@ -7,7 +7,7 @@ import { columnsOf } from './column.ts';
 type Change = NonNullable<Amendment['changes']>['items'][number];
 
 interface AmendmentRow {
-  /** The note that it amends: an operation, or another amendment. */
+  /** The note that it amends: an operation, a visit, or another amendment. */
   readonly amends: string | undefined;
   readonly amendment: Amendment;
   /** Place among the changes of the amendment, from 1. */
@@ -38,16 +38,14 @@ export const amendmentTable: Table<AmendmentRow> = {
 };
 
 /**
- * The amendments that a record brings with it: those of an operation, the first time that its id leaves, and an
- * amendment whose operation is not in its set. So each stands once, also where a set leaves folder by folder.
+ * The amendments that a record brings with it: those of an operation or visit, the first time that its id leaves, and
+ * an amendment whose note is not in its set. So each stands once, also where a set leaves folder by folder.
  */
 export function amendmentRows(leaving: Leaving): readonly AmendmentRow[] {
-  if (leaving.kind === 'operation') {
-    if (leaving.repeated) return [];
-    return leaving.amendments.flatMap((amendment) => rowsOf(amendment, leaving.note.id?.value));
+  if (leaving.kind === 'amendment') {
+    return leaving.withNote ? [] : rowsOf(leaving.note, leaving.note.amends?.value);
   }
-  if (leaving.kind === 'follow-up' || leaving.withOperation) return [];
-  return rowsOf(leaving.note, leaving.note.amends?.value);
+  return leaving.repeated ? [] : leaving.amendments.flatMap((amendment) => rowsOf(amendment, leaving.note.id?.value));
 }
 
 function rowsOf(amendment: Amendment, amends: string | undefined): readonly AmendmentRow[] {

@@ -8,7 +8,7 @@ import type { Table } from '../table.ts';
 import { columnsOf } from './column.ts';
 import { keratometry, logmarColumns, meridian, refractionPart } from './eye-values.ts';
 
-const { text, key, term, number, date } = columnsOf<LeavingFollowUp>();
+const { text, key, term, number, yesNo: flag, date } = columnsOf<LeavingFollowUp>();
 
 /** Later visits; each names its operation. */
 export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
@@ -18,6 +18,7 @@ export function followUpTable(dates: LeavingDates): Table<LeavingFollowUp> {
     key: ['note_id'],
     columns: [
       key('note_id', 'Note id', ({ note }) => note.id?.value ?? ''),
+      flag('amended', 'An amendment to the visit exists', ({ amendments }) => amendments.length > 0),
       text('operation_id', 'Note id of the operation', ({ note }) => word(note.operation)),
       text('patient_ref', 'Patient reference', ({ note }) => word(note.patient?.ref)),
       term('eye', 'Eye', sides, ({ note }) => word(note.eye)),
