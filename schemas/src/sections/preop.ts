@@ -136,6 +136,7 @@ const biometry = section(
     }),
     'lens-thickness': quantity('mm', {
       label: 'Lens thickness',
+      says: ['not applicable'],
       meaning: 'Thickness of the crystalline lens.',
       example: '4.40 mm',
       possible: [2, 8],

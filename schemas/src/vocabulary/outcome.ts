@@ -12,6 +12,7 @@ export const anteriorCapsuleStates = vocabulary('state of the anterior capsule',
   ['cut on purpose', ['relaxing cuts', 'relaxing incisions'], 'Enlarged or relaxed with scissors, as intended.'],
   ['torn, contained', ['contained tear', 'tear, contained']],
   ['torn, uncontained', ['torn', 'radial tear', 'uncontained tear']],
+  ['absent', ['none left', 'removed']],
 ]);
 
 export const posteriorCapsuleStates = vocabulary('state of the posterior capsule', [
@@ -25,12 +26,14 @@ export const zonuleStates = vocabulary('state of the zonule', [
   ['intact', ['normal']],
   ['weak', ['lax', 'loose', 'phacodonesis', 'zonulopathy']],
   ['ruptured', ['dialysis', 'zonular dialysis', 'dehiscence']],
+  ['absent', ['none left']],
 ]);
 
 export const vitreousStates = vocabulary('state of the vitreous', [
   ['not prolapsed', ['no prolapse', 'behind the capsule', 'intact', 'undisturbed']],
   ['prolapsed', ['vitreous loss', 'lost', 'in the anterior chamber', 'prolapse']],
   ['absent after vitrectomy', ['vitrectomised', 'previously vitrectomised']],
+  ['silicone oil', ['oil', 'oil-filled', 'filled with silicone oil']],
 ]);
 
 export const vitrectomyApproaches = vocabulary('vitrectomy approach', [
@@ -47,7 +50,7 @@ export const ringKinds = vocabulary('kind of ring', [
 export const ringReasons = vocabulary('reason for a ring', [
   ['weak zonule', ['weak zonules', 'zonular weakness', 'loose zonule', 'loose zonules', 'zonulopathy']],
   ['ruptured zonule', ['zonular dialysis', 'dialysis']],
-  ['pseudoexfoliation', []],
+  ['pseudoexfoliation', ['pxf', 'pex', 'exfoliation']],
   ['long eye', ['large bag', 'high myopia']],
   ['toric lens stability', ['rotational stability']],
   ['previous vitrectomy', ['vitrectomised eye']],

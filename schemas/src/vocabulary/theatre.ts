@@ -27,6 +27,7 @@ export const seats = vocabulary(
 export const incisionKinds = vocabulary('kind of incision', [
   ['main', ['main wound', 'main incision']],
   ['side-port', ['side port', 'sideport', 'paracentesis']],
+  ['sclerotomy', ['pars plana port', 'trocar']],
   ['relaxing', ['limbal relaxing', 'arcuate', 'opposite clear corneal']],
   ['other', ['hook incision', 'port']],
 ]);
@@ -35,6 +36,7 @@ export const incisionPlanes = vocabulary('place of the wound', [
   ['clear corneal', ['clear cornea', 'corneal', 'clear corneal incision', 'cci']],
   ['near-clear corneal', ['near clear corneal', 'near clear']],
   ['limbal', []],
+  ['pars plana', ['scleral, pars plana']],
   ['corneoscleral', [], 'Through the junction of cornea and sclera.'],
   ['scleral tunnel', ['scleral', 'sclerocorneal', 'sclerocorneal tunnel', 'corneoscleral tunnel']],
 ]);
@@ -84,6 +86,7 @@ export const capsulotomyTechniques = vocabulary('capsulotomy technique', [
   ['laser', ['femtosecond laser']],
   ['radiofrequency', ['diathermy']],
   ['envelope', ['linear']],
+  ['vitrector', ['vitrectorhexis', 'with the vitrector']],
 ]);
 
 export const capsulotomyOutcomes = vocabulary('outcome of the capsulotomy', [
@@ -92,7 +95,7 @@ export const capsulotomyOutcomes = vocabulary('outcome of the capsulotomy', [
   ['extended to the periphery', ['extended', 'run out']],
   ['rescued', ['extended and rescued']],
   ['radial tear', ['torn', 'anterior tear']],
-  ['converted to can-opener', ['converted to can opener']],
+  ['converted to can-opener', ['converted to can opener', 'ran out, converted to can-opener']],
 ]);
 
 export const nucleusTechniques = vocabulary('nucleus technique', [

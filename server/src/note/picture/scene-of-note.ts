@@ -30,7 +30,8 @@ export function sceneOf(note: Operation, visits: readonly FollowUp[] = []): Scen
     limbus: whiteToWhite && { ...written(whiteToWhite), diameter: whiteToWhite.value.amount },
     incisions: note.incisions?.items.map((incision): Incision => ({
       ...written(incision.$),
-      kind: incision.kind?.value ?? 'other',
+      // A port through the pars plana lies outside what the picture shows of the eye: as any other opening.
+      kind: incision.kind === undefined || incision.kind.value === 'sclerotomy' ? 'other' : incision.kind.value,
       position: incision.at && toPosition(incision.at.value),
       width: (incision['enlarged-to'] ?? incision.width)?.value.amount,
       hook: incision.kind !== undefined && /^hook\b/iu.test(incision.kind.text.trim()),

@@ -83,7 +83,7 @@ export interface Ring extends Written {
 }
 
 export interface Zonule extends Written {
-  readonly state: 'intact' | 'weak' | 'ruptured';
+  readonly state: 'intact' | 'weak' | 'ruptured' | 'absent';
   /** Over how many clock hours it is ruptured. */
   readonly hours?: number | undefined;
   /** The middle of the defect. */

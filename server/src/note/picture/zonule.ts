@@ -15,10 +15,10 @@ const DEGREES_PER_HOUR = 30;
 /** Between two fibres of the comb. */
 const STEP = 7.5;
 
-/** A defect of the zonule: an arc with torn fibres standing off it. An intact zonule is not shown. */
+/** A defect of the zonule: an arc with torn fibres standing off it. An intact zonule, and one that is gone, are not shown. */
 export function zonulePart(scene: Scene, view: View): Part | undefined {
   const { zonule } = scene;
-  if (zonule === undefined || zonule.state === 'intact') return undefined;
+  if (zonule === undefined || zonule.state === 'intact' || zonule.state === 'absent') return undefined;
   const { state, hours, middle } = zonule;
   const extent = state === 'ruptured' ? hours : undefined;
   const isAllRound = extent !== undefined && extent >= 12;

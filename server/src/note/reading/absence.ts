@@ -21,5 +21,7 @@ export function absenceIn(text: string, guide: Guide): Absence | undefined {
   if (trimmed.length > LONGEST) return undefined;
   const word = spellings.get(trimmed.toLowerCase());
   if (word === undefined) return undefined;
-  return word === 'not recorded' || guide.says?.includes(word) === true ? word : undefined;
+  if (word === 'not recorded' || guide.says?.includes(word) === true) return word;
+  // A step that does not apply, such as a capsulotomy in an eye without its lens, was not done.
+  return word === 'not applicable' && guide.says?.includes('not done') === true ? 'not done' : undefined;
 }

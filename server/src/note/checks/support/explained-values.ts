@@ -16,6 +16,8 @@ const ofOperation: Readonly<Record<string, (note: Operation) => boolean>> = {
   'plan.target': isChild,
   'incisions.enlarged-to': isLargeIncision,
   'incisions.width': isLargeIncision,
+  'capsulotomy.aimed': isLargeIncision,
+  'capsulotomy.diameter': isLargeIncision,
   'incisions.tunnel': (note) => has(planesOf(note), 'scleral tunnel') !== undefined || isLargeIncision(note),
 };
 

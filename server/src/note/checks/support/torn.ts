@@ -43,7 +43,12 @@ function allFacts(note: Operation): TornFact[] {
       kinds: ['zonular dialysis'],
       part: 'zonule',
     });
-  if (state?.anterior !== undefined && state.anterior.value !== 'intact' && state.anterior.value !== 'cut on purpose')
+  if (
+    state?.anterior !== undefined &&
+    state.anterior.value !== 'intact' &&
+    state.anterior.value !== 'cut on purpose' &&
+    state.anterior.value !== 'absent'
+  )
     facts.push({
       field: state.anterior,
       fact: 'the anterior capsule is recorded as torn',

@@ -16,6 +16,7 @@ const VITREOUS: Readonly<Record<string, boolean>> = {
   'not prolapsed': false,
   prolapsed: true,
   'absent after vitrectomy': false,
+  'silicone oil': false,
 };
 
 /** The three facts of the audit definition; null is "not recorded". */

@@ -9,6 +9,7 @@ const VITREOUS = {
   'not prolapsed': 'The vitreous did not prolapse',
   prolapsed: 'The vitreous prolapsed',
   'absent after vitrectomy': 'The vitreous was absent after an earlier vitrectomy',
+  'silicone oil': 'Silicone oil filled the vitreous cavity',
 };
 
 /**
