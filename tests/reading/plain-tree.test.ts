@@ -36,5 +36,6 @@ test('the plain reader agrees with the full reader on 12,000 damaged notes, or l
     const full = readYamlTree(text);
     if (JSON.stringify(plain) !== JSON.stringify(full)) expect({ text, tree: plain }).toEqual({ text, tree: full });
   }
-  expect(answered).toBeGreaterThan(1500);
+  // Most kinds of damage, such as a value in another style, are left to the full reader.
+  expect(answered).toBeGreaterThan(900);
 });
