@@ -4,7 +4,7 @@ import { readTree } from '../reading/read-tree.ts';
 import type { Tree } from '../reading/tree.ts';
 import type { Around } from './around.ts';
 import { levelsAt, type Level } from './levels.ts';
-import { lineBehindMark } from '../edits/lines.ts';
+import { lineBehindMark, nextWritten, STEP } from '../edits/lines.ts';
 import type { Proposals } from './proposal.ts';
 import { proposeAllowances } from './propose-allowances.ts';
 import { proposeEntry, proposeFields, type FieldLine } from './propose-fields.ts';
@@ -49,11 +49,20 @@ function valuesBehind(around: Around, offset: number, lineStart: number, match: 
   const spot = spotOfKey(around.reading, keyStart, lineStart, lineStart + match[0].length);
   if (spot?.plan === undefined) return [];
   const value = withoutComment(rest);
+  if (value.trim() === '' && hasLinesBelow(around.reading.text, lineStart, before.length)) return [];
   const bracket = insideBrackets(value, offset - start);
   if (value.startsWith('[')) return bracket === undefined ? [] : inBrackets(around, spot, start, bracket);
   // Quotes, blocks of prose and the like are the writer's own.
   if (/^["'|>{&*!]/u.test(value)) return [];
   return proposeValues(spot.plan, valueLine(spot.path, start, value, offset), around);
+}
+
+/** Whether the lines below a field belong to it: then a value on its own line would part them from it. */
+function hasLinesBelow(text: string, lineStart: number, column: number): boolean {
+  const next = nextWritten(text, lineStart);
+  const written = next === undefined ? '' : text.slice(next.start, next.end);
+  const indent = /^[ \t]*/u.exec(written)?.[0].length ?? 0;
+  return indent > column || (indent === column && /^[ \t]*-(?:\s|$)/u.test(written));
 }
 
 function valueLine(path: Path, start: number, value: string, offset: number): ValueLine {
@@ -143,13 +152,25 @@ function entryAt(around: Around, levels: readonly Level[], dash: number, line: F
   const lists = levels.filter((level) => level.plan.kind === 'list');
   const level = lists.find((each) => each.column === dash) ?? lists.find((each) => each.column < dash) ?? lists[0];
   if (level === undefined) return [];
+  // The dash of a further entry stands below the others; that of a first one, no farther left than its field.
+  const isRight = level.isEmpty ? dash >= level.column - STEP : dash === level.column;
+  const lead = isRight ? line.before : `${level.lead}- `;
   const value = planAt(planFor(around.reading.kind), [...level.path, 0]);
-  if (value?.kind === 'group') return proposeEntry(level, line);
+  if (value?.kind === 'group') return proposeEntry(level, line, lead);
   const plan: Plan = level.plan;
   const typed = around.reading.text.slice(line.word.start, offset);
-  return proposeValues(plan, { path: level.path, typed, replace: line.word, present: level.present }, around).filter(
-    ({ kind }) => kind !== 'absence',
-  );
+  const values = proposeValues(
+    plan,
+    { path: level.path, typed, replace: line.word, present: level.present },
+    around,
+  ).filter(({ kind }) => kind !== 'absence');
+  if (isRight) return values;
+  return values.map((each) => ({
+    ...each,
+    insert: lead + each.insert,
+    filter: line.before + (each.filter ?? each.label),
+    replace: { start: line.start, end: line.word.end },
+  }));
 }
 
 /** Where blanks were typed, they say which section is meant; otherwise the innermost one comes first. */

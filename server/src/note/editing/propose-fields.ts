@@ -21,12 +21,11 @@ export function proposeFields(level: Level, line: FieldLine): readonly Proposal[
     : nextEntry(level, level.plan, line);
 }
 
-/** The fields of a new entry of a list whose dash is already written. */
-export function proposeEntry(level: Level, line: FieldLine): readonly Proposal[] {
+/** The fields of a new entry of a list whose dash is already written; `lead` is its dash where it belongs. */
+export function proposeEntry(level: Level, line: FieldLine, lead: string): readonly Proposal[] {
   const item = level.plan.kind === 'list' ? level.plan.item : level.plan;
   if (item.kind !== 'group') return [];
-  const inEntry: Level = { ...level, plan: item, column: line.before.length, present: [], above: undefined };
-  return proposeFields(inEntry, line);
+  return proposeFields({ ...level, plan: item, column: lead.length, lead, present: [], above: undefined }, line);
 }
 
 function missingFields(level: Level, plan: GroupPlan): readonly (readonly [string, Plan])[] {
@@ -101,16 +100,16 @@ function nextEntry(level: Level, plan: ListPlan, line: FieldLine): readonly Prop
 }
 
 /** The line's own indentation is kept where it is right, and put right where it is not. */
-function placed(level: Level, line: FieldLine): { readonly replace: Span } {
-  const start = line.before.length === level.column ? line.word.start : line.start;
+function placed({ lead }: Level, line: FieldLine): { readonly replace: Span } {
+  const start = line.before === lead ? line.word.start : line.start;
   return { replace: { start, end: line.word.end } };
 }
 
 /** What is replaced is what is compared: where the blanks are put right too, they count. */
-function compared(level: Level, line: FieldLine, key: string): string {
-  return line.before.length === level.column ? key : line.before + key;
+function compared({ lead }: Level, line: FieldLine, key: string): string {
+  return line.before === lead ? key : line.before + key;
 }
 
-function indented(level: Level, line: FieldLine, text: string): string {
-  return line.before.length === level.column ? text : ' '.repeat(level.column) + text;
+function indented({ lead }: Level, line: FieldLine, text: string): string {
+  return line.before === lead ? text : lead + text;
 }

@@ -39,9 +39,9 @@ function fields(path: Path, plan: GroupPlan, column: number, places: Places): re
   });
 }
 
-/** Units are written out, so that only the number is typed. */
+/** Units are written out, so that only the number is typed; “%” alone, where none is, could not be read. */
 function place(unit: string | undefined, places: Places): string {
   const stop = `\${${places.next++}}`;
-  if (unit === undefined || unit === '') return stop;
+  if (unit === undefined || unit === '' || unit === '%') return stop;
   return unit === '°' ? `${stop}°` : `${stop} ${unit}`;
 }

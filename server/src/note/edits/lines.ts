@@ -2,7 +2,8 @@ import type { Span } from '@sideport/schemas';
 
 /** The line that holds an offset, without its end. Lines end at LF or CRLF, as the reader has it. */
 export function lineAt(text: string, offset: number): Span {
-  const start = text.lastIndexOf('\n', offset - 1) + 1;
+  // Before the text there is no line end; asked for one there, the search would find one in its first place.
+  const start = offset === 0 ? 0 : text.lastIndexOf('\n', offset - 1) + 1;
   const found = text.indexOf('\n', offset);
   const end = found < 0 ? text.length : found;
   return { start, end: end > start && text[end - 1] === '\r' ? end - 1 : end };
