@@ -171,6 +171,7 @@ import { aboutLabelNotValid } from './traceability/label-not-valid.ts';
 import { aboutLensWithoutSerialOrLot } from './traceability/lens-without-serial-or-lot.ts';
 import { aboutReferenceNotInPattern } from './traceability/reference-not-in-pattern.ts';
 import { aboutSerialSameAsLot } from './traceability/serial-same-as-lot.ts';
+import { aboutWordsBesideLicensedCode } from './traceability/words-beside-licensed-code.ts';
 import { aboutDissipatedEnergyDisagrees } from './arithmetic/dissipated-energy-disagrees.ts';
 import { aboutDoseDisagreesWithItsStrength } from './arithmetic/dose-disagrees-with-its-strength.ts';
 import { aboutMeanPowerAboveSteps } from './arithmetic/mean-power-above-steps.ts';
@@ -408,6 +409,7 @@ export const allAbouts: Readonly<Record<string, About>> = {
   'vitreous-without-vitrectomy': aboutVitreousWithoutVitrectomy,
   'white-cataract-without-dye': aboutWhiteCataractWithoutDye,
   'code-shape-wrong': aboutCodeShapeWrong,
+  'words-beside-licensed-code': aboutWordsBesideLicensedCode,
   'expiry-before-operation': aboutExpiryBeforeOperation,
   'label-not-valid': aboutLabelNotValid,
   'lens-without-serial-or-lot': aboutLensWithoutSerialOrLot,

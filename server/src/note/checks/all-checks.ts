@@ -170,6 +170,7 @@ import { labelNotValid } from './traceability/label-not-valid.ts';
 import { lensWithoutSerialOrLot } from './traceability/lens-without-serial-or-lot.ts';
 import { referenceNotInPattern } from './traceability/reference-not-in-pattern.ts';
 import { serialSameAsLot } from './traceability/serial-same-as-lot.ts';
+import { wordsBesideLicensedCode } from './traceability/words-beside-licensed-code.ts';
 import { dissipatedEnergyDisagrees } from './arithmetic/dissipated-energy-disagrees.ts';
 import { doseDisagreesWithItsStrength } from './arithmetic/dose-disagrees-with-its-strength.ts';
 import { meanPowerAboveSteps } from './arithmetic/mean-power-above-steps.ts';
@@ -412,6 +413,7 @@ export const allChecks: readonly Check[] = [
   whiteCataractWithoutDye,
   // traceability
   codeShapeWrong,
+  wordsBesideLicensedCode,
   expiryBeforeOperation,
   labelNotValid,
   lensWithoutSerialOrLot,
