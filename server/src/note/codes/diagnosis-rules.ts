@@ -74,7 +74,7 @@ function cataractDraft({ cataract: kinds, ageYears, whichEye }: CodingFacts, set
     return oneOf(
       draft,
       kinds,
-      () => `the diagnosis is coded by its cause, ${cause.value}; whether this is coded beside it is for a coder`,
+      () => `the eye is coded as ${cause.value}; whether this is coded beside it is for a coder`,
     );
   }
   if (kinds.some((kind) => kind.value === CAUSE_ELSEWHERE)) {
