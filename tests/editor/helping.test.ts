@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Browser, FrameLocator } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { NoteWindow, launchBrowser } from './support/note-window.ts';
@@ -77,6 +79,19 @@ test('a new note is made from what is usual, and its places are walked by Tab', 
   expect(await window.lineText('status:')).toContain('status: draft');
   // The eye is never filled in by the department's habits.
   expect((await window.lineText('eye: ')).trimEnd()).toBe('eye:');
+  await window.close();
+});
+
+test('a new note gets another name where a text has that of the day, which stays as it is', async () => {
+  const now = new Date();
+  const day = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0'));
+  const name = `operation-${day.join('-')}`;
+  const files = { ...department, [`${name}.opnote.yaml`]: 'Dictated in theatre\n' };
+  const window = await NoteWindow.open(browser, { files, open: 'sideport.yaml' });
+  await window.command('Sideport: New note');
+  await window.page.locator('.tab.active', { hasText: `${name}-2.opnote.yaml` }).waitFor();
+  await window.line('record: operation').waitFor();
+  expect(readFileSync(join(window.folder, `${name}.opnote.yaml`), 'utf8')).toBe('Dictated in theatre\n');
   await window.close();
 });
 
