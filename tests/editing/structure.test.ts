@@ -13,6 +13,12 @@ const sample = readFileSync(new URL('../../samples/sound/long-eye-ring.opnote.ya
 const reading = readNote(sample);
 
 describe('the outline', () => {
+  it('names a field that has no name', () => {
+    const names = (text: string) => outline(readNote(text)).map(({ name }) => name);
+    expect(names('opnote: 1\nrecord: operation\n: left\n')).toEqual(['opnote', 'record', '(no name)']);
+    expect(names('opnote: 1\n"": left\n')).toEqual(['opnote', '(no name)']);
+  });
+
   it('has every section and entry, each head within its entry', () => {
     const walk = (entries: readonly OutlineEntry[]) => {
       for (const { span, head, children } of entries) {

@@ -1,3 +1,5 @@
+import { site } from '@sideport/schemas/notation/site.ts';
+import { mayBeHour } from '../checks/support/bare-hour.ts';
 import { planOfValue, type NoteReading, type ReadValue } from '../reading/note-reading.ts';
 import { readNote } from '../reading/read-note.ts';
 import type { Edit } from '../remark.ts';
@@ -13,7 +15,7 @@ export function formatNote(reading: NoteReading): readonly Edit[] {
   if (reading.tree.faults.length > 0 || reading.kind === null) return [];
   const edits = [
     ...reading.values.flatMap((value) => tidyValue(reading, value)),
-    ...(layoutEdits(reading) ?? []),
+    ...layoutEdits(reading),
     ...blankEdits(reading),
   ];
   return changing(reading.text, edits);
@@ -44,6 +46,8 @@ function tidyValue(reading: NoteReading, value: ReadValue): readonly Edit[] {
   const notation = planOfValue(reading, value)?.notation;
   // A term is the writer's own choice of words.
   if (style !== 'plain' || notation?.write === undefined || notation.words !== undefined) return [];
+  // Whether an hour or degrees are meant is asked by a check; a sign of the degree would answer for the writer.
+  if (notation.name === site.name && mayBeHour(field.text)) return [];
   const tidy = notation.write(field.text);
   const again = notation.read(tidy);
   // What would be read as something else is not tidier.

@@ -6,40 +6,40 @@ import { below, rootSpot, type Spot } from './spots.ts';
 /** Where the first letter of each line belongs, by the start of the line; lines that continue another are not in it. */
 type Columns = ReadonlyMap<number, number>;
 
-/**
- * Edits that put each field in the column of its section and one blank behind colons and dashes. Undefined where the
- * note is written in a way whose columns cannot be told.
- */
-export function layoutEdits(reading: NoteReading): readonly Edit[] | undefined {
+/** Edits that put each field in the column of its section and one blank behind colons and dashes. */
+export function layoutEdits(reading: NoteReading): readonly Edit[] {
   const { text, tree, kind } = reading;
   const columns = new Map<number, number>();
   const edits: Edit[] = [];
-  const root = rootSpot(tree, kind);
-  if (!place(text, root, 0, columns, edits)) return undefined;
+  place(text, rootSpot(tree, kind), 0, columns, edits);
   return [...edits, ...indentation(text, columns, scalarLines(reading))];
 }
 
-/** Notes the columns of all that is below a spot; false where a list entry does not stand on the line of its dash. */
-function place(text: string, spot: Spot, column: number, columns: Map<number, number>, edits: Edit[]): boolean {
-  if (spot.node === null || spot.node.kind === 'scalar' || '[{'.includes(text[spot.node.span.start] ?? '')) return true;
-  for (const child of below(spot)) {
+/** Notes the columns of all that is below a spot. */
+function place(text: string, spot: Spot, column: number, columns: Map<number, number>, edits: Edit[]): void {
+  if (spot.node === null || spot.node.kind === 'scalar' || '[{'.includes(text[spot.node.span.start] ?? '')) return;
+  const children = [...below(spot)];
+  // Where an entry does not begin on the line of its dash, its list is moved with its field, as it is.
+  if (children.some((child) => child.key === null && blanksBehindDash(text, child) === undefined)) return;
+  for (const child of children) {
     const at = child.key?.start ?? child.node?.span.start ?? 0;
+    const { start } = lineAt(text, at);
     if (child.key === null) {
-      const start = lineAt(text, at).start;
-      const dash = /^([ \t]*)-([ \t]+)$/u.exec(text.slice(start, at));
-      if (dash === null) return false;
       columns.set(start, column);
-      const blanks = dash[2]?.length ?? 1;
+      const blanks = blanksBehindDash(text, child) ?? 1;
       if (blanks > 1) edits.push({ span: { start: at - blanks, end: at }, text: ' ' });
-      if (!place(text, child, column + STEP, columns, edits)) return false;
-      continue;
+    } else {
+      if (text.slice(lineBehindMark(text, at).start, at).trim() === '') columns.set(start, column);
+      edits.push(...behindColon(text, child));
     }
-    const start = lineBehindMark(text, at).start;
-    if (text.slice(start, at).trim() === '') columns.set(lineAt(text, at).start, column);
-    edits.push(...behindColon(text, child));
-    if (!place(text, child, column + STEP, columns, edits)) return false;
+    place(text, child, column + STEP, columns, edits);
   }
-  return true;
+}
+
+/** How many blanks stand between a dash and its entry; undefined where the entry is not alone with it on its line. */
+function blanksBehindDash(text: string, { node }: Spot): number | undefined {
+  const at = node?.span.start ?? 0;
+  return /^[ \t]*-([ \t]+)$/u.exec(text.slice(lineBehindMark(text, at).start, at))?.[1]?.length;
 }
 
 function behindColon(text: string, { key, node }: Spot): readonly Edit[] {

@@ -25,13 +25,18 @@ function entryOf(spot: Spot): OutlineEntry {
   const span = extent(spot);
   const step = spot.path.at(-1);
   return {
-    name: typeof step === 'number' ? `${step + 1}` : String(step),
+    name: typeof step === 'number' ? `${step + 1}` : nameOf(step),
     detail: detailOf(spot.node),
     kind: kindOf(spot),
     span,
     head: spot.key ?? { start: span.start, end: Math.min(span.end, firstLineEnd(spot)) },
     children,
   };
+}
+
+/** A colon with nothing before it is shown all the same: editors refuse an empty name. */
+function nameOf(key: string | undefined): string {
+  return key === undefined || key.trim() === '' ? '(no name)' : key;
 }
 
 function kindOf({ node, key }: Spot): OutlineEntry['kind'] {

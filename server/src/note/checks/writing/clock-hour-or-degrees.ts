@@ -1,7 +1,6 @@
 import { operationCheck, type About } from '../check.ts';
+import { mayBeHour } from '../support/bare-hour.ts';
 import { replacing } from '../support/fixes.ts';
-
-const HOURS = /^(?:[1-9]|1[0-2])$/u;
 
 export const clockHourOrDegrees = operationCheck({
   id: 'clock-hour-or-degrees',
@@ -11,7 +10,7 @@ export const clockHourOrDegrees = operationCheck({
   allowable: true,
   run: ({ incisions, plan }, say, { reading }) => {
     for (const { at } of [...(incisions?.items ?? []), ...(plan?.incision === undefined ? [] : [plan.incision])]) {
-      if (at === undefined || at.value.kind !== 'degrees' || !HOURS.test(at.text.trim())) continue;
+      if (at === undefined || at.value.kind !== 'degrees' || !mayBeHour(at.text)) continue;
       const typed = at.text.trim();
       say({
         at,
