@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { dictation } from '../../server/src/note/dictation/dictation.ts';
+import { newDictation } from '../../server/src/note/dictation/dictation.ts';
 import { applyEdits } from '../../server/src/note/dictation/placing.ts';
 import { actionsAt } from '../../server/src/note/editing/actions/all-actions.ts';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
 import { reviewNote } from '../../server/src/note/review.ts';
+
+const dictation = newDictation();
 
 const note = `opnote: 1
 record: operation

@@ -79,7 +79,7 @@ export class TestEditor {
       ...(setting.practice !== undefined && { practice: setting.practice }),
       files: setting.files ?? new MemoryFiles(),
       checkPages: async () => JSON.stringify(checkPages()),
-      dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).dictation,
+      dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).newDictation(),
       today: () => '2031-03-20',
     };
     startNoteServer(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), runtime);

@@ -1,2 +1,4 @@
+import { newDictation } from '../note/dictation/dictation.ts';
+
 /** The phrase table and its engine as a program of their own beside the server: loaded when a note holds a dictation. */
-export { dictation } from '../note/dictation/dictation.ts';
+export const dictation = newDictation();

@@ -18,19 +18,21 @@ import { lostBeside, rolesOf, stretches } from './unmatched.ts';
 /** What the words of a dictation say, whatever note they belong to. */
 type Understood = Omit<Parameters<typeof compose>[0], 'view'>;
 
+/** What was last understood, kept by whoever asks: while a note is written, its dictation mostly stays as it is. */
+export interface DictationMemory {
+  last?: Understood;
+}
+
 /**
  * Turns a dictation into values for the fields of a note. Never throws; what it does not understand it reports.
  * With a note, values that it says already are found there: the same is filled, another is left to the surgeon.
  */
-export function dictate(text: string, reading?: NoteReading): DictationResult {
-  if (last?.text !== text) last = understand(text);
+export function dictate(text: string, reading?: NoteReading, memory: DictationMemory = {}): DictationResult {
+  if (memory.last?.text !== text) memory.last = understand(text);
   const view = new NoteView(reading);
-  const result = compose({ ...last, view });
+  const result = compose({ ...memory.last, view });
   return reading === undefined ? result : withNote(result, view);
 }
-
-/** While a note is written, its dictation mostly stays as it is. */
-let last: Understood | undefined;
 
 function understand(text: string): Understood {
   const spoken = table();

@@ -1,7 +1,7 @@
 import { Lately } from '../lately.ts';
 import type { Path, Span } from '@sideport/schemas';
 import type { NoteReading } from '../reading/note-reading.ts';
-import { dictate } from './dictate.ts';
+import { dictate, type DictationMemory } from './dictate.ts';
 import { keptDictation, type KeptDictation } from './kept-text.ts';
 import { dictationOffers, progressOf, wordsFor, type DictationOffer } from './offers.ts';
 import type { DictationResult } from './result.ts';
@@ -27,31 +27,33 @@ export interface Dictation {
   progress(reading: NoteReading): { readonly at: number; readonly text: string } | undefined;
 }
 
-const before = new Lately<NoteReading, DictatedIn>();
-
-function dictatedIn(reading: NoteReading): DictatedIn | undefined {
-  const known = before.get(reading);
-  if (known !== undefined) return known;
-  const kept = reading.kind === 'operation' ? keptDictation(reading) : undefined;
-  if (kept === undefined || kept.text.trim() === '') return undefined;
-  const made = { kept, result: dictate(kept.text, reading) };
-  before.set(reading, made);
-  return made;
+/** What understands dictations. It remembers what was asked last for as long as it is kept, and belongs to who made it. */
+export function newDictation(): Dictation {
+  const before = new Lately<NoteReading, DictatedIn>();
+  const memory: DictationMemory = {};
+  const dictatedIn = (reading: NoteReading): DictatedIn | undefined => {
+    const known = before.get(reading);
+    if (known !== undefined) return known;
+    const kept = reading.kind === 'operation' ? keptDictation(reading) : undefined;
+    if (kept === undefined || kept.text.trim() === '') return undefined;
+    const made = { kept, result: dictate(kept.text, reading, memory) };
+    before.set(reading, made);
+    return made;
+  };
+  return {
+    in: dictatedIn,
+    offers: (reading, range) => {
+      const said = dictatedIn(reading);
+      const kept = said === undefined ? undefined : { spanOf: said.kept.spanOf, values: said.result.values };
+      return dictationOffers(reading, kept, range);
+    },
+    wordsFor: (reading, path) => {
+      const said = dictatedIn(reading);
+      return said === undefined ? undefined : wordsFor(said.result.values, path);
+    },
+    progress: (reading) => {
+      const said = dictatedIn(reading);
+      return said === undefined ? undefined : progressOf(reading, said.result);
+    },
+  };
 }
-
-export const dictation: Dictation = {
-  in: dictatedIn,
-  offers: (reading, range) => {
-    const said = dictatedIn(reading);
-    const kept = said === undefined ? undefined : { spanOf: said.kept.spanOf, values: said.result.values };
-    return dictationOffers(reading, kept, range);
-  },
-  wordsFor: (reading, path) => {
-    const said = dictatedIn(reading);
-    return said === undefined ? undefined : wordsFor(said.result.values, path);
-  },
-  progress: (reading) => {
-    const said = dictatedIn(reading);
-    return said === undefined ? undefined : progressOf(reading, said.result);
-  },
-};

@@ -1,4 +1,4 @@
-import { dictation } from '../../dictation/dictation.ts';
+import { newDictation } from '../../dictation/dictation.ts';
 import { readNote } from '../../reading/read-note.ts';
 import { reviewNote, type Review } from '../../review.ts';
 import { factsOf, type NoteFacts, type NoteSet } from '../../set/note-set.ts';
@@ -43,7 +43,7 @@ export function runExample(example: Example): ExampleRun {
     text,
     file,
     review: reviewNote(text, {
-      dictation,
+      dictation: newDictation(),
       set,
       file,
       today: TODAY,
