@@ -1,6 +1,7 @@
 import { planAt, recordPlan, type FollowUp, type Operation, type Plan } from '@sideport/schemas';
 import { stepsOf } from '../checks/support/field-path.ts';
 import { sameWords } from '../checks/support/words.ts';
+import { yamlQuoted } from '../edits/yaml-text.ts';
 import { absenceIn } from '../reading/absence.ts';
 import { isField, isGroup, isList } from '../export/members.ts';
 
@@ -38,34 +39,31 @@ export function amendmentText(request: AmendmentRequest): { readonly text: strin
     'opnote: 1',
     'record: amendment',
     'status: final',
-    `id: ${quoted(request.id)}`,
-    `amends: ${quoted(note.id?.text ?? '')}`,
+    `id: ${yamlQuoted(request.id)}`,
+    `amends: ${yamlQuoted(note.id?.text ?? '')}`,
     `kind: ${request.kind}`,
     `at: ${request.at}`,
-    `by: ${quoted(request.by)}`,
-    ...(note.patient?.ref ? ['patient:', `  ref: ${quoted(note.patient.ref.text)}`] : []),
+    `by: ${yamlQuoted(request.by)}`,
+    ...(note.patient?.ref ? ['patient:', `  ref: ${yamlQuoted(note.patient.ref.text)}`] : []),
     ...(note.eye ? [`eye: ${note.eye.value}`] : []),
     ...(change
       ? [
           'changes:',
-          `  - field: ${quoted(change.field)}`,
-          `    was: ${was?.text === undefined ? 'not recorded' : quoted(was.text)}`,
-          `    now: ${quoted(change.now)}`,
-          `    reason: ${quoted(request.reason)}`,
+          `  - field: ${yamlQuoted(change.field)}`,
+          `    was: ${was?.text === undefined ? 'not recorded' : yamlQuoted(was.text)}`,
+          `    now: ${yamlQuoted(change.now)}`,
+          `    reason: ${yamlQuoted(request.reason)}`,
         ]
       : []),
-    `reason: ${quoted(request.reason)}`,
-    ...(text === undefined ? [] : [`text: ${quoted(text)}`]),
+    `reason: ${yamlQuoted(request.reason)}`,
+    ...(text === undefined ? [] : [`text: ${yamlQuoted(text)}`]),
     'signed:',
-    `  - by: ${quoted(request.by)}`,
+    `  - by: ${yamlQuoted(request.by)}`,
     '    meaning: author',
     `    at: ${request.at}`,
   ];
   return { text: `${lines.join('\n')}\n` };
 }
-
-/** Double quotes keep every text as it is: identifiers with leading zeros, colons, number signs. */
-const quoted = (text: string): string => JSON.stringify(text);
 
 const planOf = ({ kind }: Amendable, path: string): Plan | undefined => planAt(recordPlan(kind), stepsOf(path));
 
