@@ -3,6 +3,7 @@ import { dictate } from '../../server/src/note/dictation/dictate.ts';
 import { keptDictation } from '../../server/src/note/dictation/kept-text.ts';
 import { applyEdits, noteFromDictation, placeValues } from '../../server/src/note/dictation/placing.ts';
 import { readNote } from '../../server/src/note/reading/read-note.ts';
+import { commentsIn, laidOut, saidIn, styles } from '../editing/layouts.ts';
 import { ownExamples, referenceExamples } from './score.ts';
 
 const all = [...referenceExamples, ...ownExamples];
@@ -200,4 +201,24 @@ describe('the dictation kept in a note', () => {
       ]),
     ).toBe('Abcd');
   });
+});
+
+describe.each(Object.entries(styles))('a dictation written into a note laid out with %s', (_, style) => {
+  const thin =
+    'opnote: 1\nrecord: operation\nstatus: draft\neye: left\ndye:\nincisions:\n  - kind: main\n    width: 2.2 mm\nlens:\n  maker: Halden Optics\ncortex:\n  method: bimanual\ncomplications-excluded: [iris prolapse]\nfindings: soft nucleus\n';
+  const before = laidOut(readNote(thin).tree.root!, style);
+
+  it.each(referenceExamples.slice(0, 6).map(({ id, text }) => [id, text] as const))(
+    '%s: nothing is lost, and the note can be read',
+    (__, dictation) => {
+      const { text } = noteFromDictation(dictation, before);
+      const [was, is] = [saidIn(before), saidIn(text)];
+      expect(is.faults).toEqual([]);
+      expect(is.values).toEqual(expect.arrayContaining(was.values.filter((value) => !value.endsWith('='))));
+      const words = commentsIn(text).map((comment) =>
+        comment.replace(/^proposed from the dictation: (?:“[^”]*”(?:, |; )?)*/u, ''),
+      );
+      expect(words).toEqual(expect.arrayContaining([...commentsIn(before)]));
+    },
+  );
 });

@@ -62,7 +62,7 @@ function otherwiseWritten(line: string, random: () => number): string {
 }
 
 /** Up to a dozen values written in another way, none of them damaged. */
-export function rewritten(text: string, random: () => number): string {
+function rewritten(text: string, random: () => number): string {
   const lines = text.split('\n');
   for (let i = 0; i < 12; i++) {
     const at = Math.floor(random() * lines.length);
