@@ -22,19 +22,19 @@ const bundles = [
   },
   // One file for a process, which requires it, and for a worker, which loads it as a script.
   {
-    from: 'server/src/language-server/dictation-part.ts',
-    to: 'server/dist/dictation.js',
+    from: 'server/src/language-server/apart-part.ts',
+    to: 'server/dist/apart.js',
     ...browser,
     format: 'iife',
-    globalName: 'sideportDictation',
-    footer: { js: 'if(typeof module==="object")module.exports=sideportDictation;' },
+    globalName: 'sideportApart',
+    footer: { js: 'if(typeof module==="object")module.exports=sideportApart;' },
   },
   { from: 'client/src/extension.ts', to: 'client/dist/extension.cjs', ...node },
   { from: 'client/src/extension.browser.ts', to: 'client/dist/extension.browser.js', ...browser, format: 'cjs' },
   { from: 'client/src/picture/page.ts', to: 'client/dist/picture-page.js', ...browser, format: 'iife' },
 ];
 // The extension carries its own copies of the servers, so that it needs nothing beside itself.
-const carried = ['language-server.cjs', 'language-server.worker.js', 'dictation.js', 'check-pages.json'];
+const carried = ['language-server.cjs', 'language-server.worker.js', 'apart.js', 'check-pages.json'];
 
 async function bundle({ from, to, ...options }) {
   const result = await build({

@@ -19,9 +19,7 @@ export function answerForFiles(client: NoteClient, extension: vscode.Uri): void 
     askEditor.readCheckPages,
     async () => (await read(vscode.Uri.joinPath(extension, 'dist', 'check-pages.json')))?.text ?? null,
   );
-  client.answer(askEditor.dictationAddress, async () =>
-    vscode.Uri.joinPath(extension, 'dist', 'dictation.js').toString(true),
-  );
+  client.answer(askEditor.apartAddress, async () => vscode.Uri.joinPath(extension, 'dist', 'apart.js').toString(true));
 }
 
 async function list(folder: vscode.Uri): Promise<readonly FolderEntry[]> {

@@ -79,7 +79,7 @@ export class TestEditor {
       ...(setting.practice !== undefined && { practice: setting.practice }),
       files: setting.files ?? new MemoryFiles(),
       checkPages: async () => JSON.stringify(checkPages()),
-      dictation: async () => (await import('../../server/src/note/dictation/dictation.ts')).newDictation(),
+      apart: async () => (await import('../../server/src/language-server/apart.ts')).newApart(),
       today: () => '2031-03-20',
     };
     startNoteServer(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), runtime);

@@ -1,22 +1,15 @@
-import type { Connection } from 'vscode-languageserver';
 import type { Dictation } from '../note/dictation/dictation.ts';
 import type { NoteReading } from '../note/reading/note-reading.ts';
-import { askEditor } from './own-requests.ts';
-import type { Runtime } from './runtime.ts';
+import type { ApartLoader } from './apart-loader.ts';
 
-/** Loads what understands dictations, once, when the first note needs it. */
+/** What understands dictations, from when the first note needs it. */
 export class DictationLoader {
-  readonly #load: () => Promise<Dictation | null>;
-  #loading: Promise<Dictation | null> | undefined;
+  readonly #apart: ApartLoader;
   /** Null until it is there, and where it cannot be had. */
   ready: Dictation | null = null;
 
-  constructor(connection: Connection, runtime: Runtime, editorReads: () => boolean) {
-    this.#load = async () => {
-      if (runtime.dictation === undefined) return null;
-      const address: unknown = editorReads() ? await connection.sendRequest(askEditor.dictationAddress, {}) : null;
-      return runtime.dictation(typeof address === 'string' ? address : null);
-    };
+  constructor(apart: ApartLoader) {
+    this.#apart = apart;
   }
 
   /** Whether something can only be said of a note once it is loaded. */
@@ -25,8 +18,7 @@ export class DictationLoader {
   }
 
   async load(): Promise<Dictation | null> {
-    this.#loading ??= this.#load().catch(() => null);
-    this.ready = await this.#loading;
+    this.ready = (await this.#apart.load())?.dictation ?? null;
     return this.ready;
   }
 }

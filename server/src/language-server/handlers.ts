@@ -1,5 +1,6 @@
 import type { Connection, TextDocumentIdentifier } from 'vscode-languageserver';
 import type { ClientCan } from './client-can.ts';
+import type { ApartLoader } from './apart-loader.ts';
 import type { DictationLoader } from './dictation-loader.ts';
 import type { Guard } from './guard.ts';
 import type { NoteBook, OpenNote } from './note-book.ts';
@@ -11,6 +12,7 @@ export interface Server {
   readonly guard: Guard;
   readonly notes: NoteBook;
   readonly settings: Settings;
+  readonly apart: ApartLoader;
   readonly dictation: DictationLoader;
   readonly today: () => string;
   /** The page of a check as Markdown; undefined when there is no such check, or the pages cannot be had. */

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createConnection } from 'vscode-languageserver/node';
-import type { Dictation } from '../note/dictation/dictation.ts';
+import type { Apart } from './apart.ts';
 import { diskFiles } from './disk-files.ts';
 import { ROUNDS_OF_PRACTICE } from './practice.ts';
 import { dateText } from './runtime.ts';
@@ -17,6 +17,6 @@ startNoteServer(createConnection(), {
   practice: ROUNDS_OF_PRACTICE,
   files: diskFiles,
   checkPages: () => readFile(join(__dirname, 'check-pages.json'), 'utf8'),
-  dictation: async () => (require(join(__dirname, 'dictation.js')) as { readonly dictation: Dictation }).dictation,
+  apart: async () => (require(join(__dirname, 'apart.js')) as { readonly apart: Apart }).apart,
   today: () => dateText(new Date()),
 });

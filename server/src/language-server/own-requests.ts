@@ -25,8 +25,8 @@ export const askEditor = {
   readFile: 'sideport/readFile',
   /** {} → string | null, the text of check-pages.json, which stands beside the server. */
   readCheckPages: 'sideport/readCheckPages',
-  /** {} → string | null, the address of dictation.js, which stands beside the server, for a worker to load. */
-  dictationAddress: 'sideport/dictationAddress',
+  /** {} → string | null, the address of apart.js, which stands beside the server, for a worker to load. */
+  apartAddress: 'sideport/apartAddress',
 } as const;
 
 /** Commands that code lenses and code actions may carry, only to an editor that lists them in its options. */

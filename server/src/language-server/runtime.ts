@@ -1,4 +1,4 @@
-import type { Dictation } from '../note/dictation/dictation.ts';
+import type { Apart } from './apart.ts';
 import type { Later } from './latest-wins.ts';
 import type { FolderEntry, StoredFile } from './own-requests.ts';
 
@@ -15,10 +15,10 @@ export interface Runtime {
    */
   readonly checkPages?: (() => Promise<string>) | undefined;
   /**
-   * Loads what understands dictations, which stands beside the server as a program of its own. `address` is where the
-   * editor has it, for a runtime that has no folder of its own.
+   * Loads what stands apart beside the server, as a program of its own. `address` is where the editor has it, for a
+   * runtime that has no folder of its own.
    */
-  readonly dictation?: ((address: string | null) => Promise<Dictation | null>) | undefined;
+  readonly apart?: ((address: string | null) => Promise<Apart | null>) | undefined;
   /** Year-month-day, where the surgeon is. */
   readonly today: () => string;
 }

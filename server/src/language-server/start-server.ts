@@ -10,6 +10,7 @@ import {
 import { checkPageOf } from './check-pages.ts';
 import { clientCan, type ClientCan } from './client-can.ts';
 import { diagnosticsOf } from './diagnostics.ts';
+import { ApartLoader } from './apart-loader.ts';
 import { DictationLoader } from './dictation-loader.ts';
 import { editorFiles, filesOf } from './editor-files.ts';
 import { codeActionKinds, codeActions } from './features/code-actions.ts';
@@ -52,7 +53,8 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
   const documents = new OpenDocuments();
   const notes = new NoteBook(documents, runtime.today);
   const settings = new Settings(connection);
-  const dictation = new DictationLoader(connection, runtime, () => can.files);
+  const apart = new ApartLoader(connection, runtime, () => can.files);
+  const dictation = new DictationLoader(apart);
   const practice = new Practice(runtime.practice ?? 0);
   let can: ClientCan = clientCan({ processId: null, rootUri: null, capabilities: {} });
   const server: Server = {
@@ -60,6 +62,7 @@ export function startNoteServer(connection: Connection, runtime: Runtime): void 
     guard: guardWith(log, () => reviews.question()),
     notes,
     settings,
+    apart,
     dictation,
     today: runtime.today,
     checkPage: checkPageOf(connection, runtime, () => can.files),

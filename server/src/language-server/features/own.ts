@@ -1,14 +1,10 @@
 import { computedPage } from '../../note/editing/computed-page.ts';
 import { newNoteSnippet } from '../../note/editing/new-note.ts';
-import { drawAstigmatism } from '../../note/picture/double-angle.ts';
-import { drawEye } from '../../note/picture/eye-picture.ts';
 import type { Picture as DrawnPicture } from '../../note/picture/frame.ts';
 import { pathAt } from '../../note/editing/spots.ts';
-import { colourDeclarations, pictureStyle } from '../../note/picture/style.ts';
-import { proseAsMarkdown } from '../../note/prose/markdown.ts';
-import { proseOf } from '../../note/prose/prose-of.ts';
 import { NOTE_ENDING } from '../../note/set/set-layout.ts';
 import { inFolder } from '../addresses.ts';
+import type { Apart } from '../apart.ts';
 import { freeName } from '../free-name.ts';
 import type { Server } from '../handlers.ts';
 import type { OpenNote } from '../note-book.ts';
@@ -45,18 +41,19 @@ export function ownRequests(server: Server): void {
   );
   connection.onRequest(
     askServer.prose,
-    guard<NoteParams, Page | null>(askServer.prose, null, ({ uri }) => {
+    guard<NoteParams, Page | null>(askServer.prose, null, async ({ uri }) => {
+      const apart = await server.apart.load();
       const note = notes.note(uri);
-      const prose = note && proseOf(note.reading, note.computed, note.set);
-      if (prose === undefined) return null;
-      return { title: prose.document.title, markdown: proseAsMarkdown(prose.document) };
+      return (note && apart?.prose(note.reading, note.computed, note.set)) ?? null;
     }),
   );
   connection.onRequest(
     askServer.picture,
-    guard<PictureParams, Picture | null>(askServer.picture, null, ({ uri, line, character }) => {
+    guard<PictureParams, Picture | null>(askServer.picture, null, async ({ uri, line, character }) => {
+      const apart = await server.apart.load();
       const note = notes.note(uri);
-      return note === undefined ? null : pictureOf(note, note.lines.offsetAt({ line, character }));
+      if (note === undefined || apart === null) return null;
+      return pictureOf(note, note.lines.offsetAt({ line, character }), apart);
     }),
   );
   connection.onRequest(
@@ -76,9 +73,7 @@ export function ownRequests(server: Server): void {
   );
 }
 
-const STYLES = { all: pictureStyle, light: colourDeclarations('light'), dark: colourDeclarations('dark') };
-
-function pictureOf(note: OpenNote, offset: number): Picture | null {
+function pictureOf(note: OpenNote, offset: number, { drawEye, drawAstigmatism, styles }: Apart): Picture | null {
   const subject = subjectOf(note);
   if (subject === undefined) return null;
   const emphasis = subject.own ? pathAt(note.reading.tree, note.reading.kind, offset) : undefined;
@@ -88,7 +83,7 @@ function pictureOf(note: OpenNote, offset: number): Picture | null {
   if (before !== undefined || expected !== undefined || achieved !== undefined) {
     drawings.push(drawingOf('astigmatism', drawAstigmatism(subject.vectors, options), note, subject.own));
   }
-  return { drawings, styles: STYLES };
+  return { drawings, styles };
 }
 
 function drawingOf(kind: Drawing['kind'], drawn: DrawnPicture, note: OpenNote, own: boolean): Drawing {
