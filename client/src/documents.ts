@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 
 /** The language of a note and of a department file, as the manifest names them. */
-export const languages = { note: 'opnote', department: 'opnote-department' } as const;
+const languages = { note: 'opnote', department: 'opnote-department' } as const;
 
 interface Document {
   readonly languageId: string;
