@@ -26,7 +26,9 @@ function slipped(node: TreeNode, counter: { next: number }): TreeNode {
     return {
       ...node,
       entries: node.entries.map((entry) => {
-        const isHead = ['record', 'status', 'opnote', 'text', 'indication', 'findings', 'ring', 'dose'].includes(entry.key);
+        const isHead = ['record', 'status', 'opnote', 'text', 'indication', 'findings', 'ring', 'dose'].includes(
+          entry.key,
+        );
         return isHead || entry.value === null ? entry : { ...entry, value: slipped(entry.value, counter) };
       }),
     };
