@@ -48,7 +48,7 @@ test('a missing path ends with 2', () => {
 test('a note comes through standard input', () => {
   const { code, out } = sideport(['check', '-'], { input: 'opnote: 1\nrecord: amendment\neye: lef\n' });
   expect(code).toBe(1);
-  expect(out).toContain('-:3:6: error: Operated eye: “lef” is not a known side. Did you mean “left”?');
+  expect(out).toContain('-:3:6: error: Operated eye: “lef” is not a known side. Expected one of: right, left.');
 });
 
 test('what comes through standard input and is not UTF-8 is not printed with letters missing', () => {
