@@ -42,7 +42,8 @@ test('an operation gets another id in every file that names it', async () => {
   const input = window.page.locator('.rename-box input');
   await input.fill('OP-2025-0999');
   await window.page.keyboard.press('Enter');
-  await input.waitFor({ state: 'hidden' });
+  // The box goes as soon as it is answered, and the names change once all files were read.
+  await window.line('id: OP-2025-0999').waitFor();
   await window.command('File: Save All Files');
   const texts = (): readonly string[] => naming.map((name) => readFileSync(join(window.folder, name), 'utf8'));
   await expect.poll(() => texts().filter((text) => text.includes('OP-2025-0999')).length).toBe(naming.length);
