@@ -10,8 +10,23 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 const node = { platform: 'node', target: 'node20.19', format: 'cjs' };
 const browser = { platform: 'browser', target: 'es2022' };
+/** The commands of seldom.ts are looked for in its bundle; from bin and from dist alike it lies at this place. */
+const seldomApart = {
+  name: 'seldom-apart',
+  setup: ({ onResolve }) =>
+    onResolve(
+      { filter: /^(?:\.\/commands\/(?:audit|dictate|explain|export|show)|\.\.\/note\/dictation\/dictation)\.ts$/ },
+      () => ({
+        path: '../dist/seldom.cjs',
+        external: true,
+      }),
+    ),
+};
+// Required when it is wanted, and not imported: the program is a script that is given `require`.
+const withSeldomApart = { plugins: [seldomApart], supported: { 'dynamic-import': false } };
 const bundles = [
-  { from: 'server/src/command-line/main.ts', to: 'server/dist/sideport.cjs', ...node },
+  { from: 'server/src/command-line/main.ts', to: 'server/dist/sideport.cjs', ...node, ...withSeldomApart },
+  { from: 'server/src/command-line/seldom.ts', to: 'server/dist/seldom.cjs', ...node },
   { from: 'server/src/command-line/checking/check-worker.ts', to: 'server/dist/check-worker.cjs', ...node },
   { from: 'server/src/language-server/node.ts', to: 'server/dist/language-server.cjs', ...node },
   {
