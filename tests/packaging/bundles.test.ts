@@ -17,7 +17,9 @@ test('the packaged extension is at most 1 MB', () => {
   expect(sizeOf('client/sideport.vsix')).toBeLessThanOrEqual(1_000_000);
 });
 
-test.each(['server/dist/sideport.cjs', 'server/dist/language-server.cjs', 'client/dist/extension.cjs'])(
+const PROGRAMS = ['sideport.cjs', 'seldom.cjs', 'check-worker.cjs', 'language-server.cjs', 'apart.js'];
+
+test.each([...PROGRAMS.map((name) => `server/dist/${name}`), 'client/dist/extension.cjs'])(
   '%s opens no connection to anywhere',
   (name) => {
     const required = readFileSync(path(name), 'utf8').matchAll(/require\("(?:node:)?(https?|http2|dns|tls|dgram)"\)/g);
