@@ -34,12 +34,17 @@ describe('what could not be read', () => {
 });
 
 describe('final notes with errors', () => {
-  const final = operation('procedure: phacoemulsification with lens\n', { status: 'final' });
+  const final = operation('procedure: phacoemulsification with lens\nplan:\n  eye: left\n', {
+    status: 'final',
+    eye: 'right',
+  });
   test.each(FORMS)('%s: they leave, are named, and the exit code says so', async (form) => {
     const { code, err, out } = await run('export', folderOf({ note: final }), '--as', form);
     expect(code).toBe(1);
     expect(out).toContain('OP-1');
-    expect(err).toMatch(/^Final notes with errors, exported as they are written .*note\.opnote\.yaml \(\d+\)\.$/mu);
+    expect(err).toMatch(
+      /^Final notes with errors of side, identity, lens or reading, exported as they are written .*note\.opnote\.yaml \(\d+\)\.$/mu,
+    );
   });
   test('what could not be read comes first in the exit code', async () =>
     expect((await run('export', folderOf({ note: `${final}urgency: soon\n` }))).code).toBe(2));

@@ -52,8 +52,12 @@ export function reviewReading(
 }
 
 /** The remarks alone, for those who check many notes and show no computed values. Never throws. */
-export function remarksOf(reading: NoteReading, surroundings: Surroundings = {}): readonly Remark[] {
-  return remarksIn(contextOf(reading, surroundings), allChecks);
+export function remarksOf(
+  reading: NoteReading,
+  surroundings: Surroundings = {},
+  checks: readonly Check[] = allChecks,
+): readonly Remark[] {
+  return remarksIn(contextOf(reading, surroundings), checks);
 }
 
 function remarksIn(context: CheckContext, checks: readonly Check[]): readonly Remark[] {

@@ -2,11 +2,11 @@ import { computeNote } from '../../note/computing/compute-note.ts';
 import type { RemovalCount } from '../../note/deidentify/removal.ts';
 import { hasAmended, leave, type LeavingOptions } from '../../note/export/leave.ts';
 import type { Leaving } from '../../note/export/leaving.ts';
+import { allChecks } from '../../note/checks/all-checks.ts';
 import { unreadPlaces } from '../../note/export/unread.ts';
 import type { NoteReading } from '../../note/reading/note-reading.ts';
 import { readNote } from '../../note/reading/read-note.ts';
 import { contextOf, remarksOf, type Surroundings } from '../../note/review.ts';
-import { dictationFor } from '../dictation-for.ts';
 import type { Input } from '../find-notes.ts';
 import type { NoteSets } from '../note-sets.ts';
 import type { World } from '../world.ts';
@@ -56,7 +56,7 @@ export async function* leavingRecords(gathering: Gathering, world: World): Async
     const unread = unreadPlaces(reading);
     notices.unread(input.file, unread);
     notices.id(input.file, reading.kind, reading.note.id?.value);
-    if (reading.status === 'final') notices.finalWithErrors(input.file, await errorsIn(reading, around));
+    if (reading.status === 'final') notices.finalWithErrors(input.file, errorsIn(reading, around));
     yield { file: input.file, leaving, unread };
   }
 }
@@ -67,8 +67,12 @@ function placeIn(sets: NoteSets, { path }: Input, world: World): (id: string | u
   return (id) => (id === undefined ? '' : `${folder}\n${id}`);
 }
 
-async function errorsIn(reading: NoteReading, around: Surroundings): Promise<number> {
-  const remarks = remarksOf(reading, { ...around, dictation: await dictationFor(reading) });
+/** Whoever takes the data over must know when a note is not sure whose eye, or which lens, it tells of. */
+const IDENTITY = allChecks.filter(({ group }) => group === 'side and identity');
+
+/** Errors of side, identity and lens, and of reading; everything else is for `sideport check`, which takes its time. */
+function errorsIn(reading: NoteReading, around: Surroundings): number {
+  const remarks = remarksOf(reading, around, IDENTITY);
   return remarks.filter(({ severity }) => severity === 'error').length;
 }
 

@@ -52,7 +52,7 @@ export class Notices {
     this.#unread.files.push({ file, told });
   }
 
-  /** @param errors how many the checks find in a final note */
+  /** @param errors how many the checks of side and identity, and the reader, find in a final note */
   finalWithErrors(file: string, errors: number): void {
     if (errors > 0) this.#withErrors.push(`${file} (${errors})`);
   }
@@ -92,7 +92,7 @@ export class Notices {
         this.#unknown,
       ),
       ...this.#listed(
-        'Final notes with errors, exported as they are written (errors in brackets; sideport check says what is wrong)',
+        'Final notes with errors of side, identity, lens or reading, exported as they are written (errors in brackets; sideport check says what is wrong)',
         this.#withErrors,
       ),
     ];
